@@ -1,0 +1,32 @@
+using Hornbook.Physics.Detection;
+
+namespace Hornbook.Bench.Readings;
+
+/// <summary>What the bench reads as it stands.</summary>
+/// <param name="Link">Power delivered into the receiver's guide over power that the source's guide brings to its antenna [-].</param>
+/// <param name="Mismatch">The part of <paramref name="Link"/> that both antennas' own reflections take, (1−|Γ_s|²)(1−|Γ_r|²) [-].</param>
+/// <param name="OhmicEfficiency">The part that both antennas' walls take [-].</param>
+/// <param name="ReceivedPower">In the receiver's guide [W].</param>
+/// <param name="Heard">What the chain makes of it.</param>
+/// <param name="RippleDb">Half width of the band from standing waves between the mouths [dB].</param>
+/// <param name="Trust">How far the link can be believed, and why.</param>
+public sealed record Reading(
+    double Link, double Mismatch, double OhmicEfficiency, double ReceivedPower, HeardTone Heard, double RippleDb, Trust Trust);
+
+/// <summary>How far a prediction can be believed.</summary>
+/// <param name="Level">Good, rough or not to be trusted.</param>
+/// <param name="Why">One sentence.</param>
+public sealed record Trust(TrustLevel Level, string Why);
+
+/// <summary>How far a prediction can be believed.</summary>
+public enum TrustLevel
+{
+    /// <summary>About half a decibel.</summary>
+    Good,
+
+    /// <summary>A few decibels.</summary>
+    Rough,
+
+    /// <summary>Outside what the formulation can do: the number is a guide only.</summary>
+    Outside,
+}

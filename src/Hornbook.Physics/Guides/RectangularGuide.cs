@@ -1,0 +1,28 @@
+namespace Hornbook.Physics.Guides;
+
+/// <summary>An air-filled rectangular guide.</summary>
+public sealed record RectangularGuide
+{
+    /// <summary>A guide by its inside dimensions.</summary>
+    /// <param name="width">Broad inner wall, a [m]; finite, &gt; 0.</param>
+    /// <param name="height">Narrow inner wall, b [m]; finite, &gt; 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A size is not finite and positive.</exception>
+    public RectangularGuide(double width, double height)
+    {
+        Width = Require.Positive(width);
+        Height = Require.Positive(height);
+    }
+
+    /// <summary>Broad inner wall, a [m].</summary>
+    public double Width { get; }
+
+    /// <summary>Narrow inner wall, b [m].</summary>
+    public double Height { get; }
+
+    /// <summary>Cut-off frequency of TE10, f_c = c/2a [Hz].</summary>
+    public double CutoffFrequency => Constants.SpeedOfLight / (2.0 * Width);
+
+    /// <summary>Phase constant over wavenumber, β/k = √(1−(f_c/f)²) [-]; NaN below cut-off.</summary>
+    public double RelativePhaseConstant(double frequency) =>
+        Math.Sqrt(1.0 - Math.Pow(CutoffFrequency / Require.Positive(frequency), 2.0));
+}

@@ -1,0 +1,40 @@
+using System.Numerics;
+
+namespace Hornbook.Physics.Radiation;
+
+/// <summary>A vector phasor, peak amplitude, e^{+jωt}.</summary>
+/// <param name="X">Component along x.</param>
+/// <param name="Y">Component along y.</param>
+/// <param name="Z">Component along z.</param>
+public readonly record struct ComplexVector(Complex X, Complex Y, Complex Z)
+{
+    /// <summary>|v|² = |X|²+|Y|²+|Z|².</summary>
+    public double SquaredMagnitude => Square(X) + Square(Y) + Square(Z);
+
+    /// <summary>A real direction times a complex amplitude.</summary>
+    public static ComplexVector Along(Vector direction, Complex amplitude) =>
+        new(direction.X * amplitude, direction.Y * amplitude, direction.Z * amplitude);
+
+    /// <summary>Sum of products without conjugation, a·b.</summary>
+    public static Complex Dot(ComplexVector a, ComplexVector b) => (a.X * b.X) + (a.Y * b.Y) + (a.Z * b.Z);
+
+    /// <summary>Time-mean power density ½ Re(E × H*) [W/m²] of two phasors.</summary>
+    public static Vector PowerDensity(ComplexVector e, ComplexVector h) => new(
+        0.5 * ((e.Y * Complex.Conjugate(h.Z)) - (e.Z * Complex.Conjugate(h.Y))).Real,
+        0.5 * ((e.Z * Complex.Conjugate(h.X)) - (e.X * Complex.Conjugate(h.Z))).Real,
+        0.5 * ((e.X * Complex.Conjugate(h.Y)) - (e.Y * Complex.Conjugate(h.X))).Real);
+
+    /// <summary>The component along a real direction.</summary>
+    public Complex Component(Vector direction) => (X * direction.X) + (Y * direction.Y) + (Z * direction.Z);
+
+    /// <summary>Own-frame components expressed in the bench frame.</summary>
+    public ComplexVector Rotated(Pose pose) => Along(pose.Forward, X) + Along(pose.Left, Y) + Along(pose.Up, Z);
+
+    /// <summary>Sum.</summary>
+    public static ComplexVector operator +(ComplexVector a, ComplexVector b) => new(a.X + b.X, a.Y + b.Y, a.Z + b.Z);
+
+    /// <summary>Scaled.</summary>
+    public static ComplexVector operator *(ComplexVector a, Complex factor) => new(a.X * factor, a.Y * factor, a.Z * factor);
+
+    private static double Square(Complex c) => (c.Real * c.Real) + (c.Imaginary * c.Imaginary);
+}

@@ -1,0 +1,54 @@
+using System.Numerics;
+
+namespace Hornbook.Physics.Radiation;
+
+/// <summary>Equivalent currents sampled at points: electric current moments J dS [A m] and magnetic current moments M dS [V m], peak phasors e^{+jωt}.</summary>
+/// <remarks>Structure of arrays, because the radiation kernel walks it so. Immutable.</remarks>
+public sealed class CurrentSamples
+{
+    private readonly Vector[] _points;
+    private readonly ComplexVector[] _electric;
+    private readonly ComplexVector[] _magnetic;
+
+    /// <summary>Samples at points.</summary>
+    /// <param name="points">Places [m], length n.</param>
+    /// <param name="electric">J dS [A m], length n.</param>
+    /// <param name="magnetic">M dS [V m], length n.</param>
+    /// <exception cref="ArgumentException">The lengths differ.</exception>
+    public CurrentSamples(ReadOnlySpan<Vector> points, ReadOnlySpan<ComplexVector> electric, ReadOnlySpan<ComplexVector> magnetic)
+    {
+        if (points.Length != electric.Length || points.Length != magnetic.Length)
+        {
+            throw new ArgumentException($"{points.Length} points, {electric.Length} electric and {magnetic.Length} magnetic currents; the three lengths must be equal");
+        }
+
+        _points = points.ToArray();
+        _electric = electric.ToArray();
+        _magnetic = magnetic.ToArray();
+    }
+
+    /// <summary>How many points.</summary>
+    public int Count => _points.Length;
+
+    /// <summary>Places [m], length n.</summary>
+    public ReadOnlySpan<Vector> Points => _points;
+
+    /// <summary>J dS [A m], length n.</summary>
+    public ReadOnlySpan<ComplexVector> Electric => _electric;
+
+    /// <summary>M dS [V m], length n.</summary>
+    public ReadOnlySpan<ComplexVector> Magnetic => _magnetic;
+
+    /// <summary>The same currents held in a pose: points and vectors of the own frame expressed in the bench frame.</summary>
+    public CurrentSamples Posed(Pose pose)
+    {
+        Vector[] points = Array.ConvertAll(_points, pose.ToBench);
+        ComplexVector[] electric = Array.ConvertAll(_electric, v => v.Rotated(pose));
+        ComplexVector[] magnetic = Array.ConvertAll(_magnetic, v => v.Rotated(pose));
+        return new CurrentSamples(points, electric, magnetic);
+    }
+
+    /// <summary>All currents multiplied by a number.</summary>
+    public CurrentSamples Scaled(Complex factor) =>
+        new(_points, Array.ConvertAll(_electric, v => v * factor), Array.ConvertAll(_magnetic, v => v * factor));
+}
