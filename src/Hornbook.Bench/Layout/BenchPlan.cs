@@ -1,7 +1,7 @@
+using Hornbook.Bench.Demonstrations;
 using Hornbook.Physics;
 using Hornbook.Physics.Antennas;
 using Hornbook.Physics.Detection;
-using Hornbook.Bench.Demonstrations;
 
 namespace Hornbook.Bench.Layout;
 
