@@ -24,6 +24,10 @@ public readonly record struct ComplexVector(Complex X, Complex Y, Complex Z)
         0.5 * ((e.Z * Complex.Conjugate(h.X)) - (e.X * Complex.Conjugate(h.Z))).Real,
         0.5 * ((e.X * Complex.Conjugate(h.Y)) - (e.Y * Complex.Conjugate(h.X))).Real);
 
+    /// <summary>Vector product of a real direction and a phasor, d × v.</summary>
+    public static ComplexVector Cross(Vector d, ComplexVector v) =>
+        new((d.Y * v.Z) - (d.Z * v.Y), (d.Z * v.X) - (d.X * v.Z), (d.X * v.Y) - (d.Y * v.X));
+
     /// <summary>The component along a real direction.</summary>
     public Complex Component(Vector direction) => (X * direction.X) + (Y * direction.Y) + (Z * direction.Z);
 

@@ -40,13 +40,10 @@ public static class RadiatedField
             Complex curl = jkg * (1.0 + q);
             ComplexVector j = currents.Electric[s] * Eta;
             ComplexVector m = currents.Magnetic[s];
-            e += (j * transverse) + ComplexVector.Along(d, radial * j.Component(d)) + (Cross(d, m) * curl);
-            etaH += (m * transverse) + ComplexVector.Along(d, radial * m.Component(d)) + (Cross(d, j) * -curl);
+            e += (j * transverse) + ComplexVector.Along(d, radial * j.Component(d)) + (ComplexVector.Cross(d, m) * curl);
+            etaH += (m * transverse) + ComplexVector.Along(d, radial * m.Component(d)) + (ComplexVector.Cross(d, j) * -curl);
         }
 
         return new FieldSample(e, etaH * (1.0 / Eta));
     }
-
-    private static ComplexVector Cross(Vector d, ComplexVector v) =>
-        new((d.Y * v.Z) - (d.Z * v.Y), (d.Z * v.X) - (d.X * v.Z), (d.X * v.Y) - (d.Y * v.X));
 }
