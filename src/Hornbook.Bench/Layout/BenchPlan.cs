@@ -1,5 +1,4 @@
 using Hornbook.Bench.Demonstrations;
-using Hornbook.Physics;
 using Hornbook.Physics.Antennas;
 using Hornbook.Physics.Detection;
 
@@ -40,25 +39,3 @@ public sealed record BenchPlan
     public AntennaShape Antenna(string name) =>
         Antennas.FirstOrDefault(a => a.Name == name)?.Shape ?? throw new KeyNotFoundException($"no antenna is called '{name}'");
 }
-
-/// <summary>An antenna at hand.</summary>
-/// <param name="Name">As in the file.</param>
-/// <param name="Shape">Its dimensions.</param>
-public sealed record NamedAntenna(string Name, AntennaShape Shape);
-
-/// <summary>The table: x runs along it from the left edge at 0, y across it with 0 in the middle, z = 0 is its top.</summary>
-/// <param name="Length">Along x [m].</param>
-/// <param name="Width">Across, along y [m].</param>
-public sealed record TableTop(double Length, double Width);
-
-/// <summary>The sending end.</summary>
-/// <param name="Antenna">Name of its antenna.</param>
-/// <param name="Pose">Where the mouth's centre stands and how it is held.</param>
-/// <param name="Power">Power that the guide brings to the antenna [W].</param>
-/// <param name="WorstCasePower">The most that the source can give, for exposure [W]; ≥ power.</param>
-public sealed record SourceEnd(string Antenna, Pose Pose, double Power, double WorstCasePower);
-
-/// <summary>The receiving end.</summary>
-/// <param name="Antenna">Name of its antenna.</param>
-/// <param name="Pose">Where the mouth's centre stands and how it is held; facing the source its turn is 180°.</param>
-public sealed record ReceiverEnd(string Antenna, Pose Pose);

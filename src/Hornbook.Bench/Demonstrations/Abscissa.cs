@@ -1,0 +1,23 @@
+namespace Hornbook.Bench.Demonstrations;
+
+/// <summary>What is changed along a curve, and the unit in which people are shown it.</summary>
+/// <param name="Name">What is changed, one word: "turn", "roll", "distance", "antenna".</param>
+/// <param name="Unit">Symbol of the unit shown: "deg", "cm"; empty for a count.</param>
+/// <param name="PerSi">Shown units in one SI unit [-]; &gt; 0.</param>
+public sealed record Abscissa(string Name, string Unit, double PerSi)
+{
+    /// <summary>A turn off the present direction, in degrees.</summary>
+    public static Abscissa Turn { get; } = new("turn", "deg", 180.0 / Math.PI);
+
+    /// <summary>A roll off the present one, in degrees.</summary>
+    public static Abscissa Roll { get; } = new("roll", "deg", 180.0 / Math.PI);
+
+    /// <summary>A distance from mouth to mouth, in centimetres.</summary>
+    public static Abscissa Distance { get; } = new("distance", "cm", 100.0);
+
+    /// <summary>The place of an antenna in the order shown, from 1.</summary>
+    public static Abscissa Antenna { get; } = new("antenna", string.Empty, 1.0);
+
+    /// <summary>A number in SI units as it is shown.</summary>
+    public double Shown(double si) => si * PerSi;
+}

@@ -1,0 +1,44 @@
+using Hornbook.Bench.Readings;
+using Hornbook.Physics;
+using Hornbook.Physics.Detection;
+
+namespace Hornbook.Bench.Demonstrations;
+
+/// <summary>The predicted curve of a demonstration: a reading for each setting, in the order shown.</summary>
+/// <param name="Abscissa">What is changed.</param>
+/// <param name="Points">The points; ≥ 1.</param>
+public sealed record Curve(Abscissa Abscissa, IReadOnlyList<CurvePoint> Points)
+{
+    /// <summary>Computes the curve of a demonstration, its points side by side on all cores.</summary>
+    /// <param name="scene">The bench made ready.</param>
+    /// <param name="demonstration">What is moved or changed.</param>
+    /// <param name="progress">Told the share that is done, 0 to 1 [-], now and then.</param>
+    /// <param name="cancellation">Stops the computing.</param>
+    /// <returns>The same curve for the same bench, however many cores there are.</returns>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static Curve Of(
+        Scene scene, Demonstration demonstration, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(scene);
+        IReadOnlyList<Setting> settings = Course.Of(scene.Plan, demonstration);
+        CurvePoint[] points = new CurvePoint[settings.Count];
+        int done = 0;
+        Parallel.For(0, points.Length, new ParallelOptions { CancellationToken = cancellation }, i =>
+        {
+            points[i] = PointOf(scene, settings[i]);
+            progress?.Report((double)Interlocked.Increment(ref done) / points.Length);
+        });
+        return new Curve(Course.AbscissaOf(demonstration), points);
+    }
+
+    /// <summary>One point: the reading at a setting, and the band that the standing waves leave it.</summary>
+    public static CurvePoint PointOf(Scene scene, Setting setting)
+    {
+        ArgumentNullException.ThrowIfNull(scene);
+        ArgumentNullException.ThrowIfNull(setting);
+        Reading reading = scene.Read(setting.Source, setting.Receiver);
+        DetectionChain chain = scene.Plan.Detection;
+        double swing = Decibels.ToRatio(reading.RippleDb);
+        return new CurvePoint(setting, reading, chain.Hear(reading.ReceivedPower / swing), chain.Hear(reading.ReceivedPower * swing));
+    }
+}

@@ -1,0 +1,16 @@
+namespace Hornbook.Bench.Demonstrations;
+
+/// <summary>The distance law that the bench will show, P ∝ 1/(r + r₀)ⁿ with r from mouth to mouth.</summary>
+/// <param name="Exponent">Fitted n with the apparent origin free [-].</param>
+/// <param name="ApparentOrigin">Fitted r₀ [m]: how far behind the mouths, together, the waves seem to begin and end.</param>
+/// <param name="ResidualDb">Rms distance of the curve from that fit [dB].</param>
+/// <param name="MouthExponent">Fitted n where distances are taken from mouth to mouth, r₀ = 0 [-]: what a ruler and logarithmic paper give.</param>
+/// <param name="InverseSquareOrigin">Fitted r₀ where n = 2 is imposed [m]: where the ruler's zero has to lie for the inverse-square law to hold.</param>
+/// <param name="Textbook">For each point, what textbooks would have said; the inverse-square law is tied to the farthest point.</param>
+public sealed record DistanceEvaluation(
+    double Exponent,
+    double ApparentOrigin,
+    double ResidualDb,
+    double MouthExponent,
+    double InverseSquareOrigin,
+    IReadOnlyList<TextbookComparison> Textbook) : Evaluation;

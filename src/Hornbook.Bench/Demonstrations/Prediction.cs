@@ -1,0 +1,10 @@
+namespace Hornbook.Bench.Demonstrations;
+
+/// <summary>Everything that is predicted of a demonstration.</summary>
+/// <param name="Demonstration">What is moved or changed.</param>
+/// <param name="Curve">The readings.</param>
+/// <param name="Evaluation">What they are worth beside the antennas' own numbers and the books'.</param>
+/// <param name="Heard">What the audience will hear, one sentence with numbers.</param>
+/// <param name="Limits">What limits it on this bench; empty where nothing does.</param>
+public sealed record Prediction(
+    Demonstration Demonstration, Curve Curve, Evaluation Evaluation, string Heard, IReadOnlyList<Limit> Limits);

@@ -1,0 +1,10 @@
+using Hornbook.Bench.Layout;
+
+namespace Hornbook.Bench.Demonstrations;
+
+/// <summary>What is set at one point of a demonstration.</summary>
+/// <param name="At">The abscissa in SI units: [rad], [m], or the order of an antenna from 1 [-].</param>
+/// <param name="Label">The name of the antenna where antennas are changed; else empty.</param>
+/// <param name="Source">The sending end as set.</param>
+/// <param name="Receiver">The receiving end as set.</param>
+public sealed record Setting(double At, string Label, SourceEnd Source, ReceiverEnd Receiver);

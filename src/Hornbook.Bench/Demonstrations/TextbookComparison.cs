@@ -1,0 +1,18 @@
+namespace Hornbook.Bench.Demonstrations;
+
+/// <summary>What textbook formulas would have said of a link, and how wrong each would be here.</summary>
+/// <param name="Distance">Mouth centre to mouth centre, r [m].</param>
+/// <param name="Link">The link as computed [-].</param>
+/// <param name="FriisLink">Friis with the computed gains on the axes, both reflections and r, G_s G_r (λ/4πr)² [-].</param>
+/// <param name="InverseSquareLink">The link at the reference distance, scaled by the inverse square of r [-].</param>
+/// <param name="ReferenceDistance">The distance to which the inverse-square law is tied [m].</param>
+/// <param name="SourceFarZone">2D²/λ of the source antenna, D the diagonal of its mouth [m].</param>
+/// <param name="ReceiverFarZone">2D²/λ of the receiving antenna [m].</param>
+public sealed record TextbookComparison(
+    double Distance,
+    double Link,
+    double FriisLink,
+    double InverseSquareLink,
+    double ReferenceDistance,
+    double SourceFarZone,
+    double ReceiverFarZone);
