@@ -1,0 +1,92 @@
+using ScottPlot;
+using ScottPlot.Plottables;
+
+namespace Hornbook.Drawing.Figures;
+
+/// <summary>Lines against one horizontal axis, in one or more panels under each other.</summary>
+public static class LineFigure
+{
+    private const int PanelHeight = 300;
+    private const int Furniture = 100;
+
+    /// <summary>A figure.</summary>
+    /// <param name="title">What it shows, in one line.</param>
+    /// <param name="description">The same in words.</param>
+    /// <param name="xLabel">Quantity and unit of the horizontal axis.</param>
+    /// <param name="panels">From top to bottom; ≥ 1.</param>
+    public static Figure Of(string title, string description, string xLabel, IReadOnlyList<Panel> panels)
+    {
+        (double left, double right) = Extent(panels);
+        List<Plot> plots = [];
+        foreach (Panel panel in panels)
+        {
+            Plot plot = FigureStyle.NewPlot(plots.Count == 0 ? title : string.Empty, plots.Count == panels.Count - 1 ? xLabel : string.Empty, panel.YLabel);
+            Grey(plot, panel);
+            Fill(plot, panel);
+            plot.Axes.SetLimitsX(left, right);
+            Bound(plot, panel);
+            plots.Add(plot);
+        }
+
+        int height = panels.Count == 1 ? PanelHeight + (2 * Furniture) : (PanelHeight * panels.Count) + Furniture;
+        return new Figure(title, description, FigureStyle.Width, height, plots);
+    }
+
+    private static (double Left, double Right) Extent(IReadOnlyList<Panel> panels)
+    {
+        double left = panels.SelectMany(p => p.Traces).SelectMany(t => t.X).Min();
+        double right = panels.SelectMany(p => p.Traces).SelectMany(t => t.X).Max();
+        return left < right ? (left, right) : (left - 1.0, right + 1.0);
+    }
+
+    private static void Grey(Plot plot, Panel panel)
+    {
+        bool first = true;
+        foreach ((double from, double to) in panel.Greyed)
+        {
+            HorizontalSpan span = plot.Add.HorizontalSpan(from, to);
+            span.FillStyle.Color = Colors.Black.WithAlpha(0.10);
+            span.LineStyle.Width = 0;
+            span.LegendText = first ? "not to be trusted" : string.Empty;
+            first = false;
+        }
+    }
+
+    private static void Fill(Plot plot, Panel panel)
+    {
+        for (int i = 0; i < panel.Traces.Count; i++)
+        {
+            TraceDrawing.Draw(plot, panel.Traces[i], i);
+        }
+
+        foreach (Mark level in panel.Levels)
+        {
+            Style(plot.Add.HorizontalLine(level.Value), level.Label);
+        }
+
+        foreach (Mark place in panel.Places)
+        {
+            Style(plot.Add.VerticalLine(place.Value), place.Label);
+        }
+
+        bool named = panel.Traces.Any(t => t.Label.Length > 0) || panel.Levels.Count + panel.Places.Count + panel.Greyed.Count > 0;
+        plot.Legend.IsVisible = named;
+        plot.Legend.Alignment = Alignment.UpperRight;
+    }
+
+    private static void Style(AxisLine line, string label)
+    {
+        line.LegendText = label;
+        line.LineWidth = 1.4f;
+        line.LinePattern = LinePattern.DenselyDashed;
+        line.LineColor = FigureStyle.Grey;
+        line.LabelText = string.Empty;
+    }
+
+    private static void Bound(Plot plot, Panel panel)
+    {
+        plot.Axes.AutoScaleY();
+        AxisLimits limits = plot.Axes.GetLimits();
+        plot.Axes.SetLimitsY(panel.Lowest ?? limits.Bottom, panel.Highest ?? limits.Top);
+    }
+}
