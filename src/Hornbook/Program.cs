@@ -1,1 +1,3 @@
-Console.WriteLine("Hornbook");
+using Hornbook.Commands;
+
+return await CommandLine.RunAsync(args);

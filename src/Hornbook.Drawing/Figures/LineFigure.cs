@@ -6,37 +6,49 @@ namespace Hornbook.Drawing.Figures;
 /// <summary>Lines against one horizontal axis, in one or more panels under each other.</summary>
 public static class LineFigure
 {
-    private const int PanelHeight = 300;
-    private const int Furniture = 100;
+    private const int PanelHeight = 260;
+    private const int SinglePanelHeight = 420;
+    private const int Furniture = 80;
 
     /// <summary>A figure.</summary>
     /// <param name="title">What it shows, in one line.</param>
     /// <param name="description">The same in words.</param>
-    /// <param name="xLabel">Quantity and unit of the horizontal axis.</param>
+    /// <param name="x">The horizontal axis.</param>
     /// <param name="panels">From top to bottom; ≥ 1.</param>
-    public static Figure Of(string title, string description, string xLabel, IReadOnlyList<Panel> panels)
+    public static Figure Of(string title, string description, HorizontalAxis x, IReadOnlyList<Panel> panels)
     {
-        (double left, double right) = Extent(panels);
+        (double left, double right) = Extent(panels, x);
         List<Plot> plots = [];
         foreach (Panel panel in panels)
         {
-            Plot plot = FigureStyle.NewPlot(plots.Count == 0 ? title : string.Empty, plots.Count == panels.Count - 1 ? xLabel : string.Empty, panel.YLabel);
+            bool first = plots.Count == 0, last = plots.Count == panels.Count - 1;
+            Plot plot = FigureStyle.NewPlot(first ? title : string.Empty, last ? x.Label : string.Empty, panel.YLabel);
             Grey(plot, panel);
             Fill(plot, panel);
+            Name(plot, x);
             plot.Axes.SetLimitsX(left, right);
             Bound(plot, panel);
             plots.Add(plot);
         }
 
-        int height = panels.Count == 1 ? PanelHeight + (2 * Furniture) : (PanelHeight * panels.Count) + Furniture;
+        int height = panels.Count == 1 ? SinglePanelHeight + Furniture : (PanelHeight * panels.Count) + Furniture;
         return new Figure(title, description, FigureStyle.Width, height, plots);
     }
 
-    private static (double Left, double Right) Extent(IReadOnlyList<Panel> panels)
+    private static (double Left, double Right) Extent(IReadOnlyList<Panel> panels, HorizontalAxis x)
     {
         double left = panels.SelectMany(p => p.Traces).SelectMany(t => t.X).Min();
         double right = panels.SelectMany(p => p.Traces).SelectMany(t => t.X).Max();
-        return left < right ? (left, right) : (left - 1.0, right + 1.0);
+        double margin = x.Names.Count > 0 || right <= left ? 0.5 : 0.0;
+        return (left - margin, right + margin);
+    }
+
+    private static void Name(Plot plot, HorizontalAxis x)
+    {
+        if (x.Names.Count > 0)
+        {
+            plot.Axes.Bottom.SetTicks([.. Enumerable.Range(1, x.Names.Count).Select(i => (double)i)], [.. x.Names]);
+        }
     }
 
     private static void Grey(Plot plot, Panel panel)

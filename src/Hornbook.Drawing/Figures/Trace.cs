@@ -11,4 +11,7 @@ public sealed record Trace(string Label, IReadOnlyList<double> X, IReadOnlyList<
 
     /// <summary>Upper edge of the band, length n; empty for none.</summary>
     public IReadOnlyList<double> High { get; init; } = [];
+
+    /// <summary>Whether the points are things apart, with nothing between them to draw a line through.</summary>
+    public bool Apart { get; init; }
 }

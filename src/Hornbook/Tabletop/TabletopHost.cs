@@ -1,0 +1,8 @@
+namespace Hornbook.Tabletop;
+
+/// <summary>Serves the tabletop page.</summary>
+internal static class TabletopHost
+{
+    internal static Task<int> RunAsync(string? benchPath, int port, bool openBrowser, CancellationToken cancellation) =>
+        throw new NotImplementedException();
+}
