@@ -14,15 +14,20 @@ internal static class CommandLine
     /// <summary>Runs the program and gives its exit code.</summary>
     internal static async Task<int> RunAsync(string[] arguments)
     {
-        ParseResult parsed = Root().Parse(arguments);
-        if (parsed.Action is not ParseErrorAction mistake)
+        ParseResult typed = Root().Parse(arguments);
+        if (typed.Action is ParseErrorAction mistake)
         {
-            return await parsed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+            return Refuse(typed, mistake);
         }
 
-        mistake.ShowHelp = false;
-        mistake.Invoke(parsed);
-        return (int)ExitCode.BadInput;
+        try
+        {
+            return await typed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+        }
+        catch (Exception exception)
+        {
+            return (int)Failure.Say(exception, Console.Error);
+        }
     }
 
     /// <summary>The root with all commands.</summary>
@@ -37,5 +42,15 @@ internal static class CommandLine
         HelpOption help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpWithExamples((HelpAction)help.Action!);
         return root;
+    }
+
+    // The library's own words and its guess at what was meant, all on the error stream.
+    private static int Refuse(ParseResult typed, ParseErrorAction mistake)
+    {
+        mistake.ShowHelp = false;
+        typed.Invoke(new InvocationConfiguration { Output = Console.Error, Error = Console.Error });
+        string command = typed.CommandResult.Command is RootCommand ? string.Empty : $" {typed.CommandResult.Command.Name}";
+        Console.Error.WriteLine($"Type 'hornbook{command} --help' to see what fits.");
+        return (int)ExitCode.BadInput;
     }
 }

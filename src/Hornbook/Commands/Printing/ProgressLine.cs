@@ -1,0 +1,68 @@
+using System.Diagnostics;
+
+namespace Hornbook.Commands.Printing;
+
+/// <summary>Says how far something is, on one line of the error stream, once it has taken longer than a second.</summary>
+/// <remarks>On a terminal the line is written over; elsewhere a line comes every five seconds.</remarks>
+internal sealed class ProgressLine : IProgress<double>, IDisposable
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(1);
+
+    private readonly Lock _lock = new();
+    private readonly TextWriter _output;
+    private readonly bool _overwrites;
+    private readonly TimeSpan _pace;
+    private readonly Stopwatch _watch = Stopwatch.StartNew();
+    private string _task = "working";
+    private TimeSpan _next = Patience;
+    private bool _open;
+
+    internal ProgressLine(TextWriter output, bool overwrites)
+    {
+        _output = output;
+        _overwrites = overwrites;
+        _pace = overwrites ? TimeSpan.FromMilliseconds(100) : TimeSpan.FromSeconds(5);
+    }
+
+    /// <summary>Progress for the person at the terminal.</summary>
+    internal static ProgressLine OnStandardError() => new(Console.Error, !Console.IsErrorRedirected);
+
+    /// <summary>Names what is under way.</summary>
+    internal void Begin(string task)
+    {
+        lock (_lock)
+        {
+            _task = task;
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Report(double value)
+    {
+        lock (_lock)
+        {
+            if (_watch.Elapsed < _next)
+            {
+                return;
+            }
+
+            _next = _watch.Elapsed + _pace;
+            _open = _overwrites;
+            string text = $"{_task}: {Math.Round(100.0 * value)} %";
+            _output.Write(_overwrites ? $"\r{text}\e[K" : $"{text}\n");
+        }
+    }
+
+    /// <summary>Wipes the line.</summary>
+    public void Dispose()
+    {
+        lock (_lock)
+        {
+            if (_open)
+            {
+                _output.Write("\r\e[K");
+                _open = false;
+            }
+        }
+    }
+}
