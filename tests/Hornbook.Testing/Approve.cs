@@ -4,23 +4,36 @@ namespace Hornbook.Testing;
 /// <remarks>HORNBOOK_APPROVE=1 in the environment accepts what was received: look at the difference before committing it.</remarks>
 public static class Approve
 {
+    /// <summary>Whether differences are to be accepted: HORNBOOK_APPROVE=1 in the environment.</summary>
+    public static bool Accepting => Environment.GetEnvironmentVariable("HORNBOOK_APPROVE") == "1";
+
     /// <summary>Compares.</summary>
     /// <param name="received">The text made by the code.</param>
     /// <param name="approvedPath">The approved file; its name holds ".approved.".</param>
-    public static void Text(string received, string approvedPath)
+    public static void Text(string received, string approvedPath) => Text(received, approvedPath, Accepting);
+
+    /// <summary>Compares, or accepts.</summary>
+    /// <param name="received">The text made by the code.</param>
+    /// <param name="approvedPath">The approved file; its name holds ".approved.".</param>
+    /// <param name="accept">Whether a difference becomes the approved text.</param>
+    public static void Text(string received, string approvedPath, bool accept)
     {
-        received = received.ReplaceLineEndings("\n");
-        string approved = File.Exists(approvedPath) ? File.ReadAllText(approvedPath).ReplaceLineEndings("\n") : string.Empty;
         string receivedPath = approvedPath.Replace(".approved.", ".received.", StringComparison.Ordinal);
-        if (received == approved)
+        if (receivedPath == approvedPath)
         {
-            File.Delete(receivedPath);
-            return;
+            throw new ArgumentException($"{approvedPath} does not hold '.approved.'", nameof(approvedPath));
         }
 
-        if (Environment.GetEnvironmentVariable("HORNBOOK_APPROVE") == "1")
+        received = received.ReplaceLineEndings("\n");
+        bool same = File.Exists(approvedPath) && File.ReadAllText(approvedPath).ReplaceLineEndings("\n") == received;
+        if (same || accept)
         {
-            File.WriteAllText(approvedPath, received);
+            File.Delete(receivedPath);
+            if (!same)
+            {
+                File.WriteAllText(approvedPath, received);
+            }
+
             return;
         }
 
