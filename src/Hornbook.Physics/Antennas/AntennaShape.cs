@@ -26,8 +26,8 @@ public abstract record AntennaShape
     /// <summary>Inside height of the mouth, in the E plane (own z), B [m].</summary>
     public abstract double MouthHeight { get; }
 
-    /// <summary>Diagonal of the mouth, the D of 2D²/λ [m].</summary>
-    public double MouthDiagonal => Math.Sqrt((MouthWidth * MouthWidth) + (MouthHeight * MouthHeight));
+    /// <summary>The larger side of the mouth, the D of 2D²/λ as the trade takes it for horns [m].</summary>
+    public double LargerSide => Math.Max(MouthWidth, MouthHeight);
 
     /// <summary>Measured magnitude of the reflection seen from the guide, |Γ| [-], 0 ≤ |Γ| &lt; 1; null where it is to be computed.</summary>
     public double? MeasuredReflection { get; init; }

@@ -35,4 +35,13 @@ public sealed record Horn : AntennaShape
 
     /// <summary>Apex of the E-plane flare to the mouth plane along the axis, ρ_E = L B/(B−b) [m]; +∞ where the E plane does not flare.</summary>
     public double AxialRadiusE => MouthHeight > Guide.Height ? Length * MouthHeight / (MouthHeight - Guide.Height) : double.PositiveInfinity;
+
+    /// <summary>The inside of the flare at a distance from its throat: a guide of the local size.</summary>
+    /// <param name="fromThroat">Distance from the throat along the axis [m]; 0 … length.</param>
+    public RectangularGuide SectionAt(double fromThroat)
+    {
+        double share = Require.Within(fromThroat, 0.0, Length) / Length;
+        return new RectangularGuide(
+            Guide.Width + (share * (MouthWidth - Guide.Width)), Guide.Height + (share * (MouthHeight - Guide.Height)));
+    }
 }
