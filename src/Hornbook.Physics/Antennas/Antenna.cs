@@ -69,10 +69,12 @@ public sealed class Antenna
     /// <summary>An antenna at a frequency.</summary>
     /// <param name="shape">What was built.</param>
     /// <param name="frequency">Frequency [Hz]; above the guide's cut-off.</param>
+    /// <param name="refinement">Multiplies the points along each side of the mouth, for convergence studies [-]; &gt; 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The guide does not carry a wave at this frequency.</exception>
-    public static Antenna At(AntennaShape shape, double frequency)
+    public static Antenna At(AntennaShape shape, double frequency, double refinement = 1.0)
     {
         ArgumentNullException.ThrowIfNull(shape);
+        Require.Positive(refinement);
         double cutoff = shape.Guide.CutoffFrequency;
         if (!(double.IsFinite(frequency) && frequency > cutoff))
         {
@@ -80,7 +82,7 @@ public sealed class Antenna
                 CultureInfo.InvariantCulture, $"frequency = {frequency} Hz; the guide carries a wave only above its cut-off, {cutoff:G6} Hz"));
         }
 
-        return new Antenna(shape, frequency, MouthCurrents.Of(shape, frequency));
+        return new Antenna(shape, frequency, MouthCurrents.Of(shape, frequency, refinement));
     }
 
     /// <summary>Directivity towards a direction of the antenna's own frame [-] (radiated norm).</summary>
