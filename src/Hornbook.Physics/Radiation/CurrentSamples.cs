@@ -9,6 +9,7 @@ public sealed class CurrentSamples
     private readonly Vector[] _points;
     private readonly ComplexVector[] _electric;
     private readonly ComplexVector[] _magnetic;
+    private readonly ComplexVector[] _dual;
 
     /// <summary>Samples at points.</summary>
     /// <param name="points">Places [m], length n.</param>
@@ -25,6 +26,7 @@ public sealed class CurrentSamples
         _points = points.ToArray();
         _electric = electric.ToArray();
         _magnetic = magnetic.ToArray();
+        _dual = Array.ConvertAll(_magnetic, m => m * new Complex(0.0, 1.0 / Constants.VacuumImpedance));
     }
 
     /// <summary>How many points.</summary>
@@ -39,13 +41,19 @@ public sealed class CurrentSamples
     /// <summary>M dS [V m], length n.</summary>
     public ReadOnlySpan<ComplexVector> Magnetic => _magnetic;
 
+    /// <summary>jM dS/η [A m]: with it in place of M, E and jηH come from one formula with the currents swapped.</summary>
+    internal ReadOnlySpan<ComplexVector> Dual => _dual;
+
     /// <summary>The same currents held in a pose: points and vectors of the own frame expressed in the bench frame.</summary>
     public CurrentSamples Posed(Pose pose)
     {
-        Vector[] points = Array.ConvertAll(_points, pose.ToBench);
-        ComplexVector[] electric = Array.ConvertAll(_electric, v => v.Rotated(pose));
-        ComplexVector[] magnetic = Array.ConvertAll(_magnetic, v => v.Rotated(pose));
-        return new CurrentSamples(points, electric, magnetic);
+        // The axes cost sines and cosines: once, not for each point.
+        (Vector forward, Vector left, Vector up) = (pose.Forward, pose.Left, pose.Up);
+        ComplexVector Rotated(ComplexVector own) => own.Rotated(forward, left, up);
+        return new CurrentSamples(
+            Array.ConvertAll(_points, own => pose.Position + (forward * own.X) + (left * own.Y) + (up * own.Z)),
+            Array.ConvertAll(_electric, Rotated),
+            Array.ConvertAll(_magnetic, Rotated));
     }
 
     /// <summary>All currents multiplied by a number.</summary>
