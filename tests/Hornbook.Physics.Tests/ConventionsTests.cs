@@ -1,5 +1,7 @@
 using System.Numerics;
+using Hornbook.Physics.Antennas;
 using Hornbook.Physics.Guides;
+using Hornbook.Physics.Media;
 using Hornbook.Physics.Radiation;
 using Hornbook.Testing;
 using Xunit;
@@ -15,6 +17,10 @@ public sealed class ConventionsTests
 
     // A current moment of 1 A m along z, at the origin.
     private static readonly CurrentSamples Dipole = new([Vector.Zero], [ComplexVector.Along(new Vector(0, 0, 1), 1.0)], [default]);
+
+    // A small horn on WR-90 at 10.525 GHz, of our own invention.
+    private static readonly Antenna Example = Antenna.At(
+        new Horn(new RectangularGuide(22.86e-3, 10.16e-3), 0.09, 0.07, 0.1, Conductor.Brass) { MeasuredReflection = 0.2 }, 10.525e9);
 
     [Fact]
     public void C1_a_quarter_wave_further_out_the_phase_is_a_quarter_turn_more_negative()
@@ -54,6 +60,27 @@ public sealed class ConventionsTests
         Assert.Equal(new Vector(1, 0, 0), rest.Forward);
         Assert.Equal(new Vector(0, 1, 0), rest.Left);
         Assert.Equal(new Vector(0, 0, 1), rest.Up);
+    }
+
+    [Fact]
+    public void C3_the_field_of_an_antenna_at_rest_is_upright_and_goes_forward()
+    {
+        FieldSample[] ahead = new FieldSample[1];
+        RadiatedField.Evaluate(Example.Currents, Example.Wavenumber, [new Vector(1.0, 0, 0)], ahead);
+        Assert.True(ahead[0].PowerDensity.X > 0.0);
+
+        // derived: the mouth is symmetrical about both planes, so that nothing is left across but rounding.
+        Close.Relative(ahead[0].Electric.SquaredMagnitude, Math.Pow(ahead[0].Electric.Z.Magnitude, 2.0), 1e-12);
+    }
+
+    [Fact]
+    public void C3_the_e_plane_is_upright()
+    {
+        // derived: an open guide is twice as wide (own y) as it is high (own z), so its beam is wider in the E plane, own x-z.
+        Antenna end = Antenna.At(new OpenGuide(new RectangularGuide(22.86e-3, 10.16e-3), Conductor.Brass), 10.525e9);
+        double up = end.DirectivityTowards(new Vector(0.5, 0, Math.Sqrt(0.75)));
+        double left = end.DirectivityTowards(new Vector(0.5, Math.Sqrt(0.75), 0));
+        Assert.True(up > 1.5 * left);
     }
 
     [Fact]
@@ -99,6 +126,21 @@ public sealed class ConventionsTests
     }
 
     [Fact]
+    public void C6_an_antenna_stands_where_the_centre_of_its_mouth_is()
+    {
+        Pose pose = new(new Vector(0.3, -0.1, 0.2), turn: 0.4, tilt: -0.2, roll: 1.0);
+        Vector sum = Vector.Zero;
+        foreach (Vector point in Example.Currents.Posed(pose).Points)
+        {
+            Close.Absolute(0.0, pose.ToOwn(point).X, 1e-15);
+            sum += point;
+        }
+
+        // derived: the points of the rule are symmetrical about the centre.
+        Close.Absolute(0.0, ((sum * (1.0 / Example.Currents.Count)) - pose.Position).Length, 1e-14);
+    }
+
+    [Fact]
     public void C7_metres_go_in_and_hertz_come_out()
     {
         // EIA RS-261-B: WR-90 is 0.9 in wide; derived: c/2a = 6.5571 GHz to the digits printed in handbooks.
@@ -111,6 +153,39 @@ public sealed class ConventionsTests
         Close.Relative(20.0, Decibels.FromRatio(100.0), 1e-15);
         Close.Relative(10.0, Decibels.PowerToDbm(0.01), 1e-15);
         Close.Relative(0.01, Decibels.DbmToPower(10.0), 1e-15);
+    }
+
+    [Fact]
+    public void C8_currents_are_for_one_watt_radiated_and_directivity_is_over_it()
+    {
+        // derived: power and intensity integrated here by a plain midpoint rule in θ and φ about z, not by the library's own.
+        const int Steps = 240;
+        double power = 0.0;
+        for (int i = 0; i < Steps; i++)
+        {
+            double theta = Math.PI * (i + 0.5) / Steps;
+            for (int j = 0; j < Steps; j++)
+            {
+                double phi = 2.0 * Math.PI * j / Steps;
+                Vector direction = new(Math.Sin(theta) * Math.Cos(phi), Math.Sin(theta) * Math.Sin(phi), Math.Cos(theta));
+                power += FarField.Intensity(Example.Currents, Example.Wavenumber, direction) * Math.Sin(theta);
+            }
+        }
+
+        // The midpoint rule errs by about (π/240)²/24 = 7e-6.
+        Close.Relative(1.0, power * Math.PI / Steps * 2.0 * Math.PI / Steps, 2e-5);
+        Close.Relative(4.0 * Math.PI * FarField.Intensity(Example.Currents, Example.Wavenumber, new Vector(1, 0, 0)), Example.Directivity, 1e-12);
+    }
+
+    [Fact]
+    public void C9_gain_has_the_loss_in_the_walls_and_not_the_reflection()
+    {
+        Assert.True(Example.OhmicEfficiency < 1.0);
+        Close.Relative(Example.Directivity * Example.OhmicEfficiency, Example.Gain, 1e-15);
+
+        // derived: |Γ| = 0.2 leaves 1 − 0.04.
+        Close.Relative(0.96, Example.MismatchEfficiency, 1e-15);
+        Close.Relative(0.96 * Example.Gain, Example.RealisedGain, 1e-15);
     }
 
     private static FieldSample FieldAt(Vector place)

@@ -12,7 +12,7 @@ public sealed partial class ConventionPageTests
     public void Conventions_are_numbered_from_one_without_gaps() =>
         Assert.Equal(Enumerable.Range(1, Stated.Length).Select(n => $"C{n}"), Stated);
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void Every_convention_has_a_test_of_its_number() =>
         Offences.None(Untested(Stated, Checkout.File("tests/Hornbook.Physics.Tests/ConventionsTests.cs").Text));
 

@@ -12,6 +12,7 @@ public sealed partial class PublicNamesTests
     private static readonly Dictionary<string, string> Exceptions = new()
     {
         ["Decibels"] = "the one place that turns ratios into levels and back",
+        ["StandingRipple.HalfWidthDb"] = "a band that is symmetrical only on a decibel scale",
         ["HeardTone.JitterCents"] = "the cent is the unit of what is heard; a ratio of frequencies near 1 would mislead",
     };
 

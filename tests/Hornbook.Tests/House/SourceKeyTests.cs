@@ -41,7 +41,7 @@ public sealed partial class SourceKeyTests
     {
         SourceText file = new("src/A.cs", "/// See [Nobody1999] and [Pozar2012], 3 [GHz]; Eq. guide (7), Eq. guide (2), Eq. nowhere (1).");
         Assert.Equal(["src/A.cs:1: [Nobody1999] is not in docs/sources.md"], UnknownKeys(file, ["Pozar2012"]));
-        Assert.Equal(2, UnknownEquations(file, page => page == "guide" ? new SourceText("docs/physics/guide.md", "f_c = c/2a  **(2)**") : null).Count());
+        Assert.Equal(2, UnknownEquations(file, page => page == "guide" ? new SourceText("docs/physics/guide.md", "    f_c = c/2a  (2)\nand so on (7)\n") : null).Count());
     }
 
     private static IEnumerable<string> ListedKeys(SourceText sources) => Listed().Matches(sources.Text).Select(m => m.Groups[1].Value);
@@ -55,9 +55,9 @@ public sealed partial class SourceKeyTests
     private static IEnumerable<string> UnknownEquations(SourceText file, Func<string, SourceText?> pageNamed) =>
         from line in file.Lines
         from match in Equation().Matches(line.Line)
-        let page = pageNamed(match.Groups[1].Value)
-        where page is null || !page.Text.Contains($"**({match.Groups[2].Value})**", StringComparison.Ordinal)
-        select $"{file.Path}:{line.Number}: {match.Value} is not in docs/physics/{match.Groups[1].Value}.md as **({match.Groups[2].Value})**";
+        let ending = $"  ({match.Groups[2].Value})"
+        where pageNamed(match.Groups[1].Value)?.Lines.Any(l => l.Line.EndsWith(ending, StringComparison.Ordinal)) != true
+        select $"{file.Path}:{line.Number}: {match.Value}, but no line of docs/physics/{match.Groups[1].Value}.md ends in '{ending}'";
 
     [GeneratedRegex(@"^- \*\*\[([A-Za-z]+\d{3,4}[a-z]?)\]\*\* ", RegexOptions.Multiline)]
     private static partial Regex Listed();
