@@ -7,7 +7,7 @@ namespace Hornbook.Physics.Antennas;
 /// <summary>The admittance that the open end of a guide offers to its own TE10 wave.</summary>
 /// <remarks>
 /// One-mode variational form with the plane-wave spectrum of the mouth field, Eq. antennas (4): the end stands in a large metal
-/// flange ([Lewin1951]; [Harrington2001] § 4-11). A bare WR-90 end with walls of 1.27 mm reflects a little more, about 0.27 at
+/// flange ([Lewin1951]; [Harrington1961] § 4-11). A bare WR-90 end with walls of 1.27 mm reflects a little more, about 0.27 at
 /// 10.5 GHz by a full-wave computation where this gives 0.24: 0.06 dB of gain.
 /// </remarks>
 internal static class OpenEndAdmittance
