@@ -1,3 +1,5 @@
+using MathNet.Numerics;
+
 namespace Hornbook.Physics.Detection;
 
 /// <summary>A diode across a matched line, with a direct-current load: square at low power, linear at high.</summary>
@@ -90,7 +92,7 @@ public sealed record DiodeDetector : IDetectorLaw
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not finite.</exception>
     public double Power(double voltage) => Require.Finite(voltage) <= 0.0
         ? 0.0
-        : PowerOfDrive(LogBesselI0.Inverse(double.LogP1(voltage / CurrentScale) + (VoltageSlope * voltage) + ConstantTerm));
+        : PowerOfDrive(LogBesselI0.Inverse(SpecialFunctions.Log1p(voltage / CurrentScale) + (VoltageSlope * voltage) + ConstantTerm));
 
     private double PowerOfDrive(double drive)
     {
@@ -109,7 +111,7 @@ public sealed record DiodeDetector : IDetectorLaw
         double scale = CurrentScale, slope = VoltageSlope, voltage = 0.0;
         for (int step = 0; step < 60; step++)
         {
-            double missing = y - double.LogP1(voltage / scale) - (slope * voltage);
+            double missing = y - SpecialFunctions.Log1p(voltage / scale) - (slope * voltage);
             double rise = missing / ((1.0 / (scale + voltage)) + slope);
             voltage += rise;
             if (rise <= 1e-15 * voltage)

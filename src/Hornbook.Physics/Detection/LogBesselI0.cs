@@ -12,7 +12,7 @@ internal static class LogBesselI0
     /// <summary>ln I0(x) to about 1e-13 of itself, for x ≥ 0.</summary>
     internal static double Of(double x) => x switch
     {
-        < SeriesBelow => double.LogP1(ExcessOverOne(x)),
+        < SeriesBelow => SpecialFunctions.Log1p(ExcessOverOne(x)),
         < ScaledAbove => Math.Log(SpecialFunctions.BesselI0(x)),
         _ => x + Math.Log(SpecialFunctions.BesselIScaled(0.0, x)),
     };

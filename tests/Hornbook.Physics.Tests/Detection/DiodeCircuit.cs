@@ -1,4 +1,5 @@
 using Hornbook.Physics.Detection;
+using MathNet.Numerics;
 
 namespace Hornbook.Physics.Tests.Detection;
 
@@ -37,13 +38,13 @@ internal static class DiodeCircuit
     {
         double saturation = detector.Diode.SaturationCurrent, scale = detector.Diode.ScaleVoltage(detector.Temperature);
         double resistance = detector.SourceResistance + detector.Diode.SeriesResistance;
-        double u = v > 0.0 ? Math.Min(v / scale, double.LogP1(v / resistance / saturation)) : v / scale;
+        double u = v > 0.0 ? Math.Min(v / scale, SpecialFunctions.Log1p(v / resistance / saturation)) : v / scale;
         for (int step = 0; step < 40; step++)
         {
-            double missing = (saturation * double.ExpM1(u) * resistance) + (scale * u) - v;
+            double missing = (saturation * SpecialFunctions.Expm1(u) * resistance) + (scale * u) - v;
             u -= missing / ((saturation * Math.Exp(u) * resistance) + scale);
         }
 
-        return saturation * double.ExpM1(u);
+        return saturation * SpecialFunctions.Expm1(u);
     }
 }
