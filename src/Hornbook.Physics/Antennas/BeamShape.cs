@@ -12,16 +12,18 @@ public sealed record BeamShape(
     PatternPlane Plane, double? HalfPowerWidth, double? TenDbWidth, PatternFeature? FirstMinimum, PatternFeature? SideLobe)
 {
     // A quarter of a degree resolves every lobe of an antenna smaller than a hundred wavelengths.
-    private const double Step = Math.PI / 720.0;
+    private const int Steps = 360;
+    private const double Step = 0.5 * Math.PI / Steps;
     private const double Accuracy = 1e-10;
 
     /// <summary>Reads a cut of an antenna, from its axis to 90°.</summary>
     public static BeamShape Of(Antenna antenna, PatternPlane plane)
     {
         ArgumentNullException.ThrowIfNull(antenna);
-        double peak = FarPattern.Towards(antenna, plane, 0.0).CoPolar;
+        IReadOnlyList<PatternPoint> cut = FarPattern.Cut(antenna, plane, 0.0, 0.5 * Math.PI, Steps + 1);
+        double peak = cut[0].CoPolar;
         double Level(double angle) => FarPattern.Towards(antenna, plane, angle).CoPolar / peak;
-        double[] levels = [.. Enumerable.Range(0, (int)Math.Round(0.5 * Math.PI / Step) + 1).Select(i => Level(i * Step))];
+        double[] levels = [.. cut.Select(point => point.CoPolar / peak)];
         PatternFeature? minimum = FirstMinimumOf(levels);
         return new BeamShape(
             plane, Width(Level, levels, 0.5), Width(Level, levels, 0.1), minimum, minimum is null ? null : HighestBeyond(levels, minimum.Angle));

@@ -1,5 +1,6 @@
 using System.Numerics;
 using Hornbook.Physics.Radiation;
+using MathNet.Numerics;
 
 namespace Hornbook.Physics.Antennas;
 
@@ -15,20 +16,7 @@ public static class FarPattern
     /// <param name="plane">The cut.</param>
     /// <param name="angle">Off the axis, positive to the left or up [rad].</param>
     /// <returns>Amplitudes whose squared magnitude is directivity [-]; phase refers to the centre of the mouth.</returns>
-    public static PatternPoint Towards(Antenna antenna, PatternPlane plane, double angle)
-    {
-        ArgumentNullException.ThrowIfNull(antenna);
-        (double sinPhi, double cosPhi) = Math.SinCos(Azimuth(plane));
-        (double sin, double cos) = Math.SinCos(Require.Finite(angle));
-        Vector direction = new(cos, sin * cosPhi, sin * sinPhi);
-        Vector theta = new(-sin, cos * cosPhi, cos * sinPhi);
-        Vector phi = new(0.0, -sinPhi, cosPhi);
-        ComplexVector field = FarField.At(antenna.Currents, antenna.Wavenumber, direction);
-        double toDirectivity = Math.Sqrt(2.0 * Math.PI / Constants.VacuumImpedance);
-        Complex co = field.Component((theta * sinPhi) + (phi * cosPhi)) * toDirectivity;
-        Complex cross = field.Component((theta * cosPhi) - (phi * sinPhi)) * toDirectivity;
-        return new PatternPoint(angle, co, cross);
-    }
+    public static PatternPoint Towards(Antenna antenna, PatternPlane plane, double angle) => Cut(antenna, plane, [Require.Finite(angle)])[0];
 
     /// <summary>A cut, evenly spaced.</summary>
     /// <param name="antenna">The antenna.</param>
@@ -39,10 +27,26 @@ public static class FarPattern
     public static IReadOnlyList<PatternPoint> Cut(Antenna antenna, PatternPlane plane, double from, double to, int points)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(points, 2);
-        PatternPoint[] cut = new PatternPoint[points];
-        for (int i = 0; i < points; i++)
+        return Cut(antenna, plane, Generate.LinearSpaced(points, Require.Finite(from), Require.Finite(to)));
+    }
+
+    private static PatternPoint[] Cut(Antenna antenna, PatternPlane plane, double[] angles)
+    {
+        ArgumentNullException.ThrowIfNull(antenna);
+        (double sinPhi, double cosPhi) = Math.SinCos(Azimuth(plane));
+        Vector aside = new(0.0, cosPhi, sinPhi);
+        Vector phi = new(0.0, -sinPhi, cosPhi);
+        Vector[] directions = Array.ConvertAll(angles, angle => new Vector(Math.Cos(angle), 0.0, 0.0) + (aside * Math.Sin(angle)));
+        ComplexVector[] fields = new ComplexVector[angles.Length];
+        FarField.Evaluate(antenna.Currents, antenna.Wavenumber, directions, fields);
+        double toDirectivity = Math.Sqrt(2.0 * Math.PI / Constants.VacuumImpedance);
+        PatternPoint[] cut = new PatternPoint[angles.Length];
+        for (int i = 0; i < cut.Length; i++)
         {
-            cut[i] = Towards(antenna, plane, from + ((to - from) * i / (points - 1)));
+            Vector theta = new Vector(-Math.Sin(angles[i]), 0.0, 0.0) + (aside * Math.Cos(angles[i]));
+            Complex co = fields[i].Component((theta * sinPhi) + (phi * cosPhi)) * toDirectivity;
+            Complex cross = fields[i].Component((theta * cosPhi) - (phi * sinPhi)) * toDirectivity;
+            cut[i] = new PatternPoint(angles[i], co, cross);
         }
 
         return cut;
