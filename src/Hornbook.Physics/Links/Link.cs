@@ -14,7 +14,7 @@ public static class Link
     /// <param name="receiverPose">Its pose.</param>
     /// <returns>Complex amplitude; |.|² is the link as a power ratio. Reflections between the two are not in it: see <see cref="StandingRipple"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The two mouths stand in the same place.</exception>
-    /// <remarks>S21 = ¼⟨s,r⟩ for currents of one watt radiated, times the root of what reflection and walls leave (Eq. radiation (10)).</remarks>
+    /// <remarks>S21 = ¼⟨s,r⟩ for currents of one watt radiated, times the root of what reflection and walls leave (Eq. radiation (7)).</remarks>
     public static Complex Amplitude(Antenna source, Pose sourcePose, Antenna receiver, Pose receiverPose)
     {
         ArgumentNullException.ThrowIfNull(source);

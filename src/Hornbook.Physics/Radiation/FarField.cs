@@ -12,7 +12,7 @@ public static class FarField
     /// <param name="fields">Filled with the fields, length ≥ n.</param>
     /// <exception cref="ArgumentException">There is not room for the fields.</exception>
     /// <remarks>
-    /// Eq. antennas (2): r E e^{jkr} = −(jk/4π) [η N − η (N·d)d − d × L], N = Σ J e^{jk d·r'}, L = Σ M e^{jk d·r'} [Balanis2016].
+    /// Eq. radiation (5): r E e^{jkr} = −(jk/4π) [η N − η (N·d)d − d × L], N = Σ J e^{jk d·r'}, L = Σ M e^{jk d·r'} [Balanis2016].
     /// </remarks>
     public static void Evaluate(CurrentSamples currents, double wavenumber, ReadOnlySpan<Vector> directions, Span<ComplexVector> fields)
     {
