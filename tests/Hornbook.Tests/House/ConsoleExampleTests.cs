@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using Hornbook.Testing;
 using Xunit;
 
 namespace Hornbook.Tests.House;
@@ -21,9 +20,9 @@ public sealed class ConsoleExampleTests : IDisposable
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "the examples are for bash");
         Directory.CreateDirectory(Path.Combine(_folder, "examples"));
-        foreach (string file in Directory.GetFiles(Repository.At("examples"), "*.toml"))
+        foreach (SourceText bench in Checkout.Under("examples/", ".toml"))
         {
-            File.Copy(file, Path.Combine(_folder, "examples", Path.GetFileName(file)));
+            File.WriteAllText(Path.Combine(_folder, bench.Path), bench.Text);
         }
 
         Offences.None(ConsoleExample.Of(Checkout.File(page)).Where(e => e.IsOurs).SelectMany(Offence));
