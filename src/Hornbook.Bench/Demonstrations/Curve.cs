@@ -9,6 +9,18 @@ namespace Hornbook.Bench.Demonstrations;
 /// <param name="Points">The points; ≥ 1.</param>
 public sealed record Curve(Abscissa Abscissa, IReadOnlyList<CurvePoint> Points)
 {
+    /// <summary>The abscissas of the points, SI units.</summary>
+    internal double[] Positions => [.. Points.Select(p => p.Setting.At)];
+
+    /// <summary>The links of the points [-].</summary>
+    internal double[] Links => [.. Points.Select(p => p.Reading.Link)];
+
+    /// <summary>The point at which most is received; the first of equals.</summary>
+    internal CurvePoint Strongest => Points.MaxBy(p => p.Reading.Link)!;
+
+    /// <summary>The point at which least is received; the first of equals.</summary>
+    internal CurvePoint Weakest => Points.MinBy(p => p.Reading.Link)!;
+
     /// <summary>Computes the curve of a demonstration, its points side by side on all cores.</summary>
     /// <param name="scene">The bench made ready.</param>
     /// <param name="demonstration">What is moved or changed.</param>

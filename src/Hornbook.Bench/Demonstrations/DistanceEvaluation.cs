@@ -1,3 +1,5 @@
+using Hornbook.Bench.Readings;
+
 namespace Hornbook.Bench.Demonstrations;
 
 /// <summary>The distance law that the bench will show, P ∝ 1/(r + r₀)ⁿ with r from mouth to mouth.</summary>
@@ -13,4 +15,21 @@ public sealed record DistanceEvaluation(
     double ResidualDb,
     double MouthExponent,
     double InverseSquareOrigin,
-    IReadOnlyList<TextbookComparison> Textbook) : Evaluation;
+    IReadOnlyList<TextbookComparison> Textbook) : Evaluation
+{
+    internal static DistanceEvaluation Of(Scene scene, Curve curve)
+    {
+        double[] distances = curve.Positions;
+        double[] links = curve.Links;
+        DistanceLaw free = DistanceLaw.Fit(distances, links);
+        CurvePoint farthest = curve.Points.MaxBy(p => p.Setting.At)!;
+        TextbookLink textbook = TextbookLink.TiedTo(scene, farthest.Setting.Source, farthest.Setting.Receiver);
+        return new DistanceEvaluation(
+            free.Exponent,
+            free.Origin,
+            free.ResidualDb,
+            DistanceLaw.FromMouths(distances, links).Exponent,
+            DistanceLaw.InverseSquare(distances, links).Origin,
+            [.. curve.Points.Select(p => textbook.Beside(p.Setting.Source, p.Setting.Receiver, p.Reading.Link))]);
+    }
+}

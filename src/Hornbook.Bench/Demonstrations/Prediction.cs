@@ -1,3 +1,5 @@
+using Hornbook.Bench.Readings;
+
 namespace Hornbook.Bench.Demonstrations;
 
 /// <summary>Everything that is predicted of a demonstration.</summary>
@@ -7,4 +9,22 @@ namespace Hornbook.Bench.Demonstrations;
 /// <param name="Heard">What the audience will hear, one sentence with numbers.</param>
 /// <param name="Limits">What limits it on this bench; empty where nothing does.</param>
 public sealed record Prediction(
-    Demonstration Demonstration, Curve Curve, Evaluation Evaluation, string Heard, IReadOnlyList<Limit> Limits);
+    Demonstration Demonstration, Curve Curve, Evaluation Evaluation, string Heard, IReadOnlyList<Limit> Limits)
+{
+    /// <summary>Predicts a demonstration.</summary>
+    /// <inheritdoc cref="Curve.Of" path="/param|/exception"/>
+    public static Prediction Of(
+        Scene scene, Demonstration demonstration, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    {
+        Curve curve = Curve.Of(scene, demonstration, progress, cancellation);
+        Evaluation evaluation = demonstration switch
+        {
+            BeamWidthDemonstration d => BeamWidthEvaluation.Of(scene, d, curve),
+            AntennaChangeDemonstration d => AntennaChangeEvaluation.Of(scene, d, curve),
+            DistanceDemonstration => DistanceEvaluation.Of(scene, curve),
+            PolarisationDemonstration => PolarisationEvaluation.Of(curve),
+            _ => throw new ArgumentException($"no evaluation is known for {demonstration.GetType().Name}", nameof(demonstration)),
+        };
+        return new Prediction(demonstration, curve, evaluation, Hearing.Of(scene, demonstration, curve, evaluation), CurveLimits.Of(scene, curve));
+    }
+}

@@ -1,3 +1,5 @@
+using Hornbook.Physics;
+
 namespace Hornbook.Bench.Demonstrations;
 
 /// <summary>What textbook formulas would have said of a link, and how wrong each would be here.</summary>
@@ -6,8 +8,9 @@ namespace Hornbook.Bench.Demonstrations;
 /// <param name="FriisLink">Friis with the computed gains on the axes, both reflections and r, G_s G_r (λ/4πr)² [-].</param>
 /// <param name="InverseSquareLink">The link at the reference distance, scaled by the inverse square of r [-].</param>
 /// <param name="ReferenceDistance">The distance to which the inverse-square law is tied [m].</param>
-/// <param name="SourceFarZone">2D²/λ of the source antenna, D the diagonal of its mouth [m].</param>
+/// <param name="SourceFarZone">2D²/λ of the source antenna, D the larger side of its mouth [m].</param>
 /// <param name="ReceiverFarZone">2D²/λ of the receiving antenna [m].</param>
+/// <param name="FarZoneErrorDb">Friis over the exact link at the greater of these two distances [dB]: what "far enough" still costs.</param>
 public sealed record TextbookComparison(
     double Distance,
     double Link,
@@ -15,4 +18,15 @@ public sealed record TextbookComparison(
     double InverseSquareLink,
     double ReferenceDistance,
     double SourceFarZone,
-    double ReceiverFarZone);
+    double ReceiverFarZone,
+    double FarZoneErrorDb)
+{
+    /// <summary>Where the far zone begins for this pair, by the rule: the greater 2D²/λ [m].</summary>
+    public double FarZone => Math.Max(SourceFarZone, ReceiverFarZone);
+
+    /// <summary>How much too strong (positive) or too weak Friis's formula is here [dB].</summary>
+    public double FriisErrorDb => Decibels.FromRatio(FriisLink / Link);
+
+    /// <summary>How much too strong (positive) or too weak the inverse-square law is here [dB].</summary>
+    public double InverseSquareErrorDb => Decibels.FromRatio(InverseSquareLink / Link);
+}

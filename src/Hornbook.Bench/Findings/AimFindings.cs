@@ -1,0 +1,90 @@
+using Hornbook.Bench.Demonstrations;
+using Hornbook.Bench.Readings;
+using Hornbook.Physics;
+
+namespace Hornbook.Bench.Findings;
+
+/// <summary>Whether the two ends look at each other and agree in polarisation.</summary>
+internal static class AimFindings
+{
+    /// <summary>Loss from which a bench is weaker than it need be [dB].</summary>
+    private const double FeltDb = 1.0;
+
+    /// <summary>Loss from which there is hardly anything left to show [dB].</summary>
+    private const double LostDb = 10.0;
+
+    internal static IEnumerable<Finding> Of(Inspection bench) => [.. Aim(bench), .. Polarisation(bench), .. Trust(bench)];
+
+    private static IEnumerable<Finding> Aim(Inspection bench)
+    {
+        Pose source = Facing(bench.Source.Pose, bench.Receiver.Pose.Position);
+        Pose receiver = Facing(bench.Receiver.Pose, bench.Source.Pose.Position);
+        double lossDb = LossDb(bench, source, receiver);
+        if (lossDb < FeltDb)
+        {
+            yield break;
+        }
+
+        double sourceOff = Between(bench.Source.Pose, source);
+        double receiverOff = Between(bench.Receiver.Pose, receiver);
+        (string end, Pose from, Pose to) = sourceOff > receiverOff
+            ? ("source", bench.Source.Pose, source)
+            : ("receiver", bench.Receiver.Pose, receiver);
+        yield return new Finding(Grade(lossDb), "not-facing",
+            $"Source and receiver do not look at each other: they are {InWords.Angle(sourceOff)} and {InWords.Angle(receiverOff)} off.",
+            $"{InWords.Decibels(lossDb)} less is received than if they did.",
+            Turn(end, from, to));
+    }
+
+    private static IEnumerable<Finding> Polarisation(Inspection bench)
+    {
+        double roll = AlignedRoll(bench.Source.Pose, bench.Receiver.Pose);
+        double lossDb = LossDb(bench, bench.Source.Pose, bench.Receiver.Pose with { Roll = roll });
+        if (lossDb < FeltDb)
+        {
+            yield break;
+        }
+
+        yield return new Finding(Grade(lossDb), "polarisation-crossed",
+            $"The receiver is rolled {InWords.Angle(Math.Abs(Math.IEEERemainder(bench.Receiver.Pose.Roll - roll, Math.PI)))} against the source's polarisation.",
+            $"{InWords.Decibels(lossDb)} less is received than with both alike.",
+            new Mend($"Roll the receiver to {InWords.Angle(roll)}.", "receiver.roll", InWords.TypedAngle(roll)));
+    }
+
+    private static IEnumerable<Finding> Trust(Inspection bench)
+    {
+        if (bench.Reading.Trust.Level == TrustLevel.Outside)
+        {
+            yield return new Finding(Severity.Weakens, "not-trusted",
+                "The prediction of the bench as it stands is a guide only.", bench.Reading.Trust.Why,
+                new Mend("Bring the ends closer to facing each other, or believe the bench rather than the prediction."));
+        }
+    }
+
+    private static double LossDb(Inspection bench, Pose source, Pose receiver) => Decibels.FromRatio(
+        bench.Scene.Read(bench.Source with { Pose = source }, bench.Receiver with { Pose = receiver }).Link
+        / Math.Max(bench.Reading.Link, double.Epsilon));
+
+    private static Severity Grade(double lossDb) => lossDb > LostDb ? Severity.Spoils : Severity.Weakens;
+
+    /// <summary>The pose turned and tilted so that it looks at a place.</summary>
+    private static Pose Facing(Pose pose, Vector place)
+    {
+        Vector d = place - pose.Position;
+        return pose with { Turn = Math.Atan2(d.Y, d.X), Tilt = Math.Atan2(d.Z, Math.Sqrt((d.X * d.X) + (d.Y * d.Y))) };
+    }
+
+    /// <summary>The receiver's roll, nearest to none, at which its electric field lies along the source's as seen from it.</summary>
+    private static double AlignedRoll(Pose source, Pose receiver)
+    {
+        Pose level = receiver with { Roll = 0.0 };
+        double roll = Math.Atan2(-Vector.Dot(source.Up, level.Left), Vector.Dot(source.Up, level.Up));
+        return Math.IEEERemainder(roll, Math.PI);
+    }
+
+    private static double Between(Pose a, Pose b) => Math.Acos(Math.Clamp(Vector.Dot(a.Forward, b.Forward), -1.0, 1.0));
+
+    private static Mend Turn(string end, Pose from, Pose to) => Math.Abs(Math.IEEERemainder(to.Turn - from.Turn, 2.0 * Math.PI)) >= Math.Abs(to.Tilt - from.Tilt)
+        ? new Mend($"Turn the {end} to {InWords.Angle(to.Turn)}.", $"{end}.turn", InWords.TypedAngle(to.Turn))
+        : new Mend($"Tilt the {end} to {InWords.Angle(to.Tilt)}.", $"{end}.tilt", InWords.TypedAngle(to.Tilt));
+}

@@ -1,0 +1,53 @@
+using System.Globalization;
+using Hornbook.Bench.Demonstrations;
+using Hornbook.Physics.Detection;
+
+namespace Hornbook.Bench.Findings;
+
+/// <summary>How the amplifier has to be set for a wave to be heard well.</summary>
+internal static class ChainSetting
+{
+    /// <summary>Signal over noise with which a tone is taken to stand steady [-].</summary>
+    private const double Steady = 3.0;
+
+    /// <summary>Share of the range that the strongest wave should fill, so that nothing clips when it grows a little [-].</summary>
+    private const double Filled = 0.9;
+
+    /// <summary>The amplifier voltage above which a stronger wave is no longer heard [V]: the rail, or the end of the tone's range.</summary>
+    internal static double Ceiling(DetectionChain chain) =>
+        Math.Min(chain.Amplifier.UpperRail, Math.Max(chain.Tone.Voltage(chain.Tone.Highest), chain.Tone.Voltage(chain.Tone.Lowest)));
+
+    /// <summary>Whether a clipped tone is held at the strong end of its range.</summary>
+    internal static bool IsAtCeiling(DetectionChain chain, HeardTone heard) =>
+        heard.State == ToneState.Clipped && chain.Amplifier.Unlimited(heard.DetectorVoltage) > Ceiling(chain);
+
+    /// <summary>The gain at which a power just fills most of the range [-], to two digits; 0 where the offset alone clips.</summary>
+    internal static double GainFor(DetectionChain chain, double power)
+    {
+        double room = Ceiling(chain) - chain.Amplifier.Offset;
+        double gain = Filled * Math.Max(0.0, room) / Math.Max(chain.Detector.Voltage(power), double.Epsilon);
+        double unit = gain > 0.0 ? Math.Pow(10.0, Math.Floor(Math.Log10(gain)) - 1.0) : 1.0;
+        return Math.Floor(gain / unit) * unit;
+    }
+
+    /// <summary>Turn the gain to where a power fills most of the range.</summary>
+    internal static Mend SetGain(DetectionChain chain, double power)
+    {
+        double gain = GainFor(chain, power);
+        string text = InWords.Rounded(gain, 2);
+        return gain > 0.0
+            ? new Mend($"Set the amplifier's gain to {text} (now {InWords.Rounded(chain.Amplifier.Gain, 3)}).", "amplifier.gain", text)
+            : new Mend("Set the amplifier's offset to 0 V: it alone reaches the end of the range.", "amplifier.offset", "0 V");
+    }
+
+    /// <summary>Narrow the bandwidth until a power stands clear of the noise, where that is still quick enough to follow a hand.</summary>
+    internal static Mend Steadier(DetectionChain chain, double power)
+    {
+        double ratio = chain.Amplifier.Gain * chain.Detector.Voltage(power) / (Steady * chain.Noise);
+        double bandwidth = chain.Amplifier.Bandwidth * ratio * ratio;
+        string text = string.Create(CultureInfo.InvariantCulture, $"{InWords.Rounded(bandwidth, 2)} Hz");
+        return bandwidth >= 1.0
+            ? new Mend($"Narrow the amplifier's bandwidth to {text} (now {InWords.Frequency(chain.Amplifier.Bandwidth)}).", "amplifier.bandwidth", text)
+            : new Mend($"Bring the ends nearer or use more gain of antenna: {InWords.Power(chain.Detector.Power(Steady * chain.Noise / chain.Amplifier.Gain))} must arrive, and {InWords.Power(power)} does.");
+    }
+}

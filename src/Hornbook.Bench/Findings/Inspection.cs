@@ -1,0 +1,36 @@
+using Hornbook.Bench.Demonstrations;
+using Hornbook.Bench.Layout;
+using Hornbook.Bench.Readings;
+
+namespace Hornbook.Bench.Findings;
+
+/// <summary>A bench that can be computed, with everything that the checks look at computed once.</summary>
+/// <param name="Scene">The bench made ready.</param>
+/// <param name="Reading">Its reading as it stands.</param>
+/// <param name="Textbook">The textbook formulas beside that.</param>
+/// <param name="Predictions">Of each demonstration that can be computed.</param>
+internal sealed record Inspection(Scene Scene, Reading Reading, TextbookComparison Textbook, IReadOnlyList<Prediction> Predictions)
+{
+    internal BenchPlan Plan => Scene.Plan;
+
+    internal SourceEnd Source => Plan.Source;
+
+    internal ReceiverEnd Receiver => Plan.Receiver;
+
+    internal double Wavelength => Physics.Constants.SpeedOfLight / Plan.Frequency;
+
+    internal double Distance => Textbook.Distance;
+
+    internal static Inspection Of(Scene scene, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        int count = scene.Plan.Demonstrations.Count;
+        Prediction[] predictions = new Prediction[count];
+        for (int i = 0; i < count; i++)
+        {
+            predictions[i] = Prediction.Of(scene, scene.Plan.Demonstrations[i], null, cancellation);
+            progress?.Report((i + 1.0) / count);
+        }
+
+        return new Inspection(scene, scene.Read(), TextbookLink.AsItStands(scene), predictions);
+    }
+}

@@ -1,0 +1,42 @@
+using Hornbook.Bench.Demonstrations;
+
+namespace Hornbook.Bench.Findings;
+
+/// <summary>Whether the ends stand in each other's far zone, and how much the standing waves between them are felt.</summary>
+internal static class NearZoneFindings
+{
+    /// <summary>Errors of the far-zone formulas up to this are lost among those of a table-top bench [dB].</summary>
+    private const double FeltDb = 0.5;
+
+    /// <summary>Half width of the standing-wave band from which it is heard as a fault [dB].</summary>
+    private const double RippleFeltDb = 0.8;
+
+    internal static IEnumerable<Finding> Of(Inspection bench) => [.. NearZone(bench), .. Ripple(bench)];
+
+    private static IEnumerable<Finding> NearZone(Inspection bench)
+    {
+        TextbookComparison textbook = bench.Textbook;
+        if (textbook.Distance >= textbook.FarZone)
+        {
+            yield break;
+        }
+
+        string whose = textbook.SourceFarZone >= textbook.ReceiverFarZone ? "source" : "receiver";
+        bool felt = Math.Abs(textbook.FriisErrorDb) > FeltDb;
+        yield return new Finding(felt ? Severity.Weakens : Severity.Note, "near-zone",
+            $"The ends are {InWords.Length(textbook.Distance)} apart, inside 2D²/λ = {InWords.Length(textbook.FarZone)} of the {whose}'s antenna.",
+            $"Far-zone formulas are wrong here: Friis would promise {InWords.Decibels(Math.Abs(textbook.FriisErrorDb))} too {(textbook.FriisErrorDb > 0.0 ? "much" : "little")}. The prediction itself counts the near zone.",
+            new Mend($"Move the receiver to {InWords.Length(Math.Ceiling(20.0 * textbook.FarZone) / 20.0)} from the source's mouth, or use a smaller antenna."));
+    }
+
+    private static IEnumerable<Finding> Ripple(Inspection bench)
+    {
+        if (bench.Reading.RippleDb > RippleFeltDb)
+        {
+            yield return new Finding(Severity.Weakens, "standing-waves",
+                $"Standing waves between the mouths move the reading by ±{InWords.Decibels(bench.Reading.RippleDb)}.",
+                $"Each quarter wavelength ({InWords.Length(bench.Wavelength / 4.0)}) of distance takes the tone from one end of that band to the other.",
+                new Mend($"Move the receiver farther away, or read twice, {InWords.Length(bench.Wavelength / 4.0)} apart, and take the mean."));
+        }
+    }
+}

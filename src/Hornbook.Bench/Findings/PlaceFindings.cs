@@ -1,0 +1,88 @@
+using Hornbook.Bench.Demonstrations;
+using Hornbook.Bench.Layout;
+using Hornbook.Physics;
+using Hornbook.Physics.Antennas;
+
+namespace Hornbook.Bench.Findings;
+
+/// <summary>Whether source and receiver stand on the table with room to spare.</summary>
+internal static class PlaceFindings
+{
+    internal static IEnumerable<Finding> Of(BenchPlan plan) =>
+    [
+        .. Of(plan, "source", plan.Source.Pose, plan.Source.Antenna),
+        .. Of(plan, "receiver", plan.Receiver.Pose, plan.Receiver.Antenna),
+        .. Touching(plan),
+    ];
+
+    /// <summary>How far a place lies beyond the table's edge [m]; 0 on the table.</summary>
+    internal static double Beyond(TableTop table, Vector place)
+    {
+        double x = Math.Max(0.0, Math.Max(-place.X, place.X - table.Length));
+        double y = Math.Max(0.0, Math.Abs(place.Y) - (table.Width / 2.0));
+        return Math.Sqrt((x * x) + (y * y));
+    }
+
+    private static IEnumerable<Finding> Of(BenchPlan plan, string end, Pose pose, string antenna)
+    {
+        AntennaShape shape = plan.Antenna(antenna);
+        double beyond = Beyond(plan.Table, pose.Position);
+        if (beyond > 0.0)
+        {
+            yield return OffTable(plan, end, pose, beyond);
+        }
+        else if (Beyond(plan.Table, Back(shape, pose)) is double overhang && overhang > 0.0)
+        {
+            yield return new Finding(Severity.Note, "antenna-overhangs",
+                $"The throat of the {end}'s antenna '{antenna}' reaches {InWords.Length(overhang)} beyond the table's edge.",
+                "Its guide and oscillator or detector must be held from outside the table.",
+                new Mend($"Move both ends {InWords.Length(overhang)} inwards, or stand the {end} on an arm."));
+        }
+
+        double clearance = Lowest(shape, pose);
+        if (clearance < 0.0)
+        {
+            yield return new Finding(Severity.Spoils, "antenna-too-low",
+                $"The {end}'s mouth reaches {InWords.Length(-clearance)} below the table top.",
+                "It cannot stand like that.",
+                Raise(end, pose.Position.Z - clearance));
+        }
+    }
+
+    private static Finding OffTable(BenchPlan plan, string end, Pose pose, double beyond)
+    {
+        double x = Math.Clamp(pose.Position.X, 0.0, plan.Table.Length);
+        double y = Math.Clamp(pose.Position.Y, -plan.Table.Width / 2.0, plan.Table.Width / 2.0);
+        bool along = x != pose.Position.X;
+        string where = along ? $"x = {InWords.Length(x)}" : $"y = {InWords.Length(y)}";
+        return new Finding(Severity.Spoils, "off-table",
+            $"The {end} stands {InWords.Length(beyond)} beyond the table's edge.",
+            "There is nothing under it.",
+            new Mend($"Move the {end} to {where}.", $"{end}.{(along ? "x" : "y")}", InWords.Length(along ? x : y)));
+    }
+
+    private static IEnumerable<Finding> Touching(BenchPlan plan)
+    {
+        double distance = (plan.Receiver.Pose.Position - plan.Source.Pose.Position).Length;
+        double wavelength = Constants.SpeedOfLight / plan.Frequency;
+        if (distance < wavelength)
+        {
+            yield return new Finding(Severity.Spoils, "mouths-touch",
+                $"The two mouths are {InWords.Length(distance)} apart, less than one wavelength ({InWords.Length(wavelength)}).",
+                "Each disturbs what the other does; the prediction leaves that out and is worth nothing here.",
+                new Mend($"Move the receiver at least {InWords.Length(3.0 * wavelength)} away."));
+        }
+    }
+
+    internal static Mend Raise(string end, double height)
+    {
+        string text = InWords.Length(Math.Ceiling(height * 100.0) / 100.0);
+        return new Mend($"Raise the {end}'s axis to {text}.", $"{end}.z", text);
+    }
+
+    /// <summary>Height of the lowest corner of a mouth above the table top [m].</summary>
+    private static double Lowest(AntennaShape shape, Pose pose) => pose.Position.Z
+        - (0.5 * ((shape.MouthWidth * Math.Abs(pose.Left.Z)) + (shape.MouthHeight * Math.Abs(pose.Up.Z))));
+
+    private static Vector Back(AntennaShape shape, Pose pose) => pose.ToBench(new Vector(shape is Horn horn ? -horn.Length : 0.0, 0.0, 0.0));
+}

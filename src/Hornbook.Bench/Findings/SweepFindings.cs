@@ -1,0 +1,66 @@
+using Hornbook.Bench.Demonstrations;
+
+namespace Hornbook.Bench.Findings;
+
+/// <summary>Whether what a demonstration shows is what it claims to show.</summary>
+internal static class SweepFindings
+{
+    /// <summary>Departure of the exponent from 2 that a class would ask about [-].</summary>
+    private const double BentExponent = 0.15;
+
+    /// <summary>Error of a gain that a class would ask about [dB].</summary>
+    private const double GainErrorDb = 1.0;
+
+    /// <summary>Depth from which a polarisation null counts as one [dB].</summary>
+    private const double NullDb = 15.0;
+
+    internal static IEnumerable<Finding> Of(Prediction prediction) => prediction.Evaluation switch
+    {
+        BeamWidthEvaluation e when e.HalfPowerWidth is null => [Narrow(prediction, e)],
+        DistanceEvaluation e when Math.Abs(e.MouthExponent - 2.0) > BentExponent => [Bent(prediction, e)],
+        AntennaChangeEvaluation e when e.Steps.Any(s => Math.Abs(s.ErrorDb) > GainErrorDb) => [Misread(prediction, e)],
+        PolarisationEvaluation e when e.DepthDb < NullDb => [Shallow(prediction, e)],
+        _ => [],
+    };
+
+    private static Finding Narrow(Prediction prediction, BeamWidthEvaluation evaluation)
+    {
+        string name = prediction.Demonstration.Name;
+        Mend mend = evaluation.OwnHalfPowerWidth is double width
+            ? new Mend($"Let '{name}' run from {InWords.Angle(evaluation.PeakAt - width)} to {InWords.Angle(evaluation.PeakAt + width)}.")
+            : new Mend("Use an antenna with a narrower beam.");
+        return new Finding(Severity.Weakens, "half-power-not-reached",
+            $"'{name}' does not reach half power on both sides.", "No beam width can be read off it.", mend);
+    }
+
+    private static Finding Bent(Prediction prediction, DistanceEvaluation evaluation) => new(
+        Math.Abs(evaluation.MouthExponent - 2.0) > 2.0 * BentExponent ? Severity.Weakens : Severity.Note,
+        "distance-law-bent",
+        $"In '{prediction.Demonstration.Name}', with distances from mouth to mouth, power falls with the exponent {InWords.Rounded(evaluation.MouthExponent, 3)} instead of 2.",
+        $"The inverse-square law seems broken: the waves seem to come from {InWords.Length(Math.Abs(evaluation.InverseSquareOrigin))} {(evaluation.InverseSquareOrigin > 0.0 ? "behind" : "before")} the mouths.",
+        evaluation.InverseSquareOrigin > 0.0
+            ? new Mend($"Add {InWords.Length(evaluation.InverseSquareOrigin)} to each distance before drawing the curve: it then follows the inverse square.")
+            : new Mend($"Begin beyond {InWords.Length(evaluation.Textbook[0].FarZone)}."));
+
+    private static Finding Misread(Prediction prediction, AntennaChangeEvaluation evaluation)
+    {
+        AntennaStep worst = evaluation.Steps.MaxBy(s => Math.Abs(s.ErrorDb))!;
+        return new Finding(Severity.Weakens, "gain-misread",
+            $"In '{prediction.Demonstration.Name}' the change to '{worst.Antenna}' is received as {InWords.Decibels(worst.ReceivedDb)}, though the gains differ by {InWords.Decibels(worst.PromisedDb)}.",
+            "At this distance the near zone takes part of the larger antenna's gain.",
+            new Mend("Move the receiver farther away for this demonstration."));
+    }
+
+    private static Finding Shallow(Prediction prediction, PolarisationEvaluation evaluation) => new(
+        Severity.Weakens,
+        "null-not-reached",
+        $"'{prediction.Demonstration.Name}' falls by {InWords.Decibels(evaluation.DepthDb)} only.",
+        "The audience does not hear the wave vanish.",
+        new Mend($"Roll on to {InWords.Angle(NearestNull(prediction, evaluation))}."));
+
+    private static double NearestNull(Prediction prediction, PolarisationEvaluation evaluation)
+    {
+        double ahead = evaluation.StrongestAt + (Math.PI / 2.0);
+        return ahead - prediction.Curve.Points[^1].Setting.At > Math.PI ? ahead - Math.PI : ahead;
+    }
+}
