@@ -1,0 +1,78 @@
+using System.Diagnostics.CodeAnalysis;
+using Hornbook.Bench.Files.Binding;
+using Hornbook.Bench.Files.Format;
+using Hornbook.Bench.Files.Quantities;
+using Hornbook.Bench.Files.Syntax;
+using Hornbook.Bench.Layout;
+
+namespace Hornbook.Bench.Files;
+
+/// <summary>A bench file: its text, and the plan that it states or everything that is wrong with it.</summary>
+/// <remarks>Immutable. An edit gives a new one; comments, order and spacing of the text stay.</remarks>
+public sealed class BenchFile
+{
+    /// <summary>The longest file that is read [bytes].</summary>
+    public const int LongestFile = 256 * 1024;
+
+    private BenchFile(string name, string text, BenchPlan? plan, IReadOnlyList<FileProblem> problems)
+    {
+        Name = name;
+        Text = text;
+        Plan = plan;
+        Problems = problems;
+    }
+
+    /// <summary>Name of the file, as messages give it.</summary>
+    public string Name { get; }
+
+    /// <summary>The text.</summary>
+    public string Text { get; }
+
+    /// <summary>The plan; null where something is wrong.</summary>
+    public BenchPlan? Plan { get; }
+
+    /// <summary>Everything that is wrong, in the order of the file; empty where nothing is.</summary>
+    public IReadOnlyList<FileProblem> Problems { get; }
+
+    /// <summary>Whether there is a plan.</summary>
+    [MemberNotNullWhen(true, nameof(Plan))]
+    public bool IsUsable => Plan is not null;
+
+    /// <summary>Reads a text.</summary>
+    /// <param name="text">The whole text.</param>
+    /// <param name="fileName">What messages call it.</param>
+    public static BenchFile Parse(string text, string fileName)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(fileName);
+        if (text.Length > LongestFile)
+        {
+            return Refused(fileName, text, new PlacedProblem(Place.Start, new Misreading(
+                $"the file has {text.Length} characters", $"a bench file has {LongestFile} at most", "take away what is no bench")));
+        }
+
+        string body = text.StartsWith('\uFEFF') ? text[1..] : text;
+        TomlText toml = TomlText.Read(body);
+        ProblemList problems = new();
+        BoundTable bound = new Binder(problems, toml.Broken).Bind(toml.Root, BenchFormat.File);
+        new ConsistencyChecks(problems).Check(bound);
+        return toml.Problems.Count + problems.Found.Count == 0
+            ? new BenchFile(fileName, text, PlanComposer.Compose(bound), [])
+            : Refused(fileName, text, [.. toml.Problems, .. problems.Found]);
+    }
+
+    /// <summary>Reads a file.</summary>
+    /// <param name="path">Where it is.</param>
+    /// <returns>What it says, or what is wrong; a file that cannot be opened or is no text has that as its one problem.</returns>
+    public static BenchFile Read(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        TextFile file = TextFile.Read(path, LongestFile);
+        return file.Wrong is PlacedProblem wrong ? Refused(path, file.Text, wrong) : Parse(file.Text, path);
+    }
+
+    private static BenchFile Refused(string name, string text, params IEnumerable<PlacedProblem> problems) => new(name, text, null, [
+        .. problems.Distinct().OrderBy(problem => problem.Place.Line).ThenBy(problem => problem.Place.Column)
+            .Select(found => new FileProblem(name, found.Place.Line, found.Place.Column, found.Place.Length, found.What.Read, found.What.Fits, found.What.Type)),
+    ]);
+}

@@ -1,0 +1,68 @@
+using Hornbook.Bench.Demonstrations;
+using Hornbook.Bench.Files.Format;
+using Hornbook.Bench.Layout;
+using Hornbook.Physics;
+using Hornbook.Physics.Antennas;
+using Hornbook.Physics.Guides;
+using Hornbook.Physics.Media;
+
+namespace Hornbook.Bench.Files.Binding;
+
+/// <summary>Makes the plan from a file in which nothing is wrong.</summary>
+internal static class PlanComposer
+{
+    /// <summary>The plan.</summary>
+    internal static BenchPlan Compose(BoundTable file) => new()
+    {
+        Title = file.Text("title"),
+        Frequency = file.Number("frequency"),
+        Table = new TableTop(file.Table("table")!.Number("length"), file.Table("table")!.Number("width")),
+        Antennas = [.. file.List("antennas").Select(item => new NamedAntenna(item.Name, Shape((BoundTable)item.Value)))],
+        Source = Source(file.Table("source")!),
+        Receiver = new ReceiverEnd(file.Table("receiver")!.Text("antenna"), Pose(file.Table("receiver")!)),
+        Detection = DetectionComposer.Compose(file),
+        ExposureLimit = file.Table("exposure")?.TextOrNull("limit") ?? "strictest",
+        Demonstrations = [.. file.List("demonstrations").Select(item => Demonstration((BoundTable)item.Value))],
+    };
+
+    private static AntennaShape Shape(BoundTable antenna)
+    {
+        (double width, double height) = GuideSize.Of(antenna);
+        RectangularGuide guide = new(width, height);
+        Conductor walls = Conductors.Find(antenna.TextOrNull("walls") ?? Conductor.Brass.Name)!;
+        AntennaShape shape = antenna.Word == AntennaFormat.OpenEnd
+            ? new OpenGuide(guide, walls)
+            : new Horn(guide, Mouth(antenna, "mouth_width", width), Mouth(antenna, "mouth_height", height), antenna.Number("length"), walls);
+        return antenna.Has("reflection") ? shape with { MeasuredReflection = antenna.Number("reflection") } : shape;
+    }
+
+    /// <summary>A mouth dimension; the guide's own where it does not flare. A mouth typed as large as the guide may miss it by the last bit.</summary>
+    private static double Mouth(BoundTable antenna, string key, double guide) => Math.Max(antenna.Number(key, guide), guide);
+
+    private static SourceEnd Source(BoundTable source)
+    {
+        double power = source.Number("power");
+        return new SourceEnd(source.Text("antenna"), Pose(source), power, source.Number("worst_case_power", power))
+        {
+            IsWorstCaseStated = source.Has("worst_case_power"),
+        };
+    }
+
+    private static Pose Pose(BoundTable end) => new(
+        new Vector(end.Number("x"), end.Number("y", 0.0), end.Number("z")), end.Number("turn", 0.0), end.Number("tilt", 0.0), end.Number("roll", 0.0));
+
+    private static Demonstration Demonstration(BoundTable shown)
+    {
+        string name = shown.Text("name");
+        int points = shown.Count("points", 121);
+        return shown.Word switch
+        {
+            DemonstrationFormat.BeamWidth => new BeamWidthDemonstration(name, End(shown), shown.Number("from"), shown.Number("to"), points),
+            DemonstrationFormat.AntennaChange => new AntennaChangeDemonstration(name, End(shown), [.. shown.List("antennas").Select(item => (string)item.Value)]),
+            DemonstrationFormat.Distance => new DistanceDemonstration(name, shown.Number("from"), shown.Number("to"), points),
+            _ => new PolarisationDemonstration(name, shown.Number("from"), shown.Number("to"), points),
+        };
+    }
+
+    private static BenchEnd End(BoundTable shown) => shown.Text("end") == DemonstrationFormat.SourceEnd ? BenchEnd.Source : BenchEnd.Receiver;
+}

@@ -1,0 +1,39 @@
+using Hornbook.Bench.Files.Quantities;
+
+namespace Hornbook.Bench.Files.Format;
+
+/// <summary>The keys of a demonstration.</summary>
+internal static class DemonstrationFormat
+{
+    internal const string BeamWidth = "beam width";
+    internal const string AntennaChange = "antenna change";
+    internal const string Distance = "distance";
+    internal const string Polarisation = "polarisation";
+    internal const string SourceEnd = "source";
+    internal const string ReceiverEnd = "receiver";
+
+    private static readonly KeyRule End = new("end", new ChoiceRule(ReceiverEnd, SourceEnd), "Which end is turned or changed.");
+
+    private static readonly KeyRule Points = new("points", new CountRule(3, 2001, "121"), "How many settings are computed.", "121");
+
+    /// <summary>A demonstration.</summary>
+    internal static TableShape Demonstration { get; } = new(
+        "the demonstration",
+        new KeyRule("name", new NameRule("\"beam-width\""), "Short name, used on the command line."))
+    {
+        Kind = new KeyRule("kind", new ChoiceRule(BeamWidth, AntennaChange, Distance, Polarisation), "What is shown."),
+        Variants =
+        [
+            new(BeamWidth, End, Angle("from", "\"-60 deg\"", "First turn off the present one."), Angle("to", "\"60 deg\"", "Last turn off the present one."), Points),
+            new(AntennaChange, End, new("antennas", new ListRule(new AntennaNameRule("\"large-horn\""), 2, 20, "[\"large-horn\", \"small-horn\"]"), "The antennas, in the order shown.")),
+            new(Distance, Metres("from", "\"30 cm\"", "First distance from mouth to mouth."), Metres("to", "\"1.2 m\"", "Last distance from mouth to mouth."), Points),
+            new(Polarisation, Angle("from", "\"0 deg\"", "First roll off the present one."), Angle("to", "\"90 deg\"", "Last roll off the present one."), Points),
+        ],
+    };
+
+    private static KeyRule Angle(string name, string example, string meaning) =>
+        new(name, new QuantityRule(Quantity.Angle, "-360 deg", "360 deg", example), meaning);
+
+    private static KeyRule Metres(string name, string example, string meaning) =>
+        new(name, new QuantityRule(Quantity.Length, "1 cm", "20 m", example), meaning);
+}
