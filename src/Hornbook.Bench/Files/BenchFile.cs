@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using Hornbook.Bench.Files.Binding;
+using Hornbook.Bench.Files.Editing;
 using Hornbook.Bench.Files.Format;
 using Hornbook.Bench.Files.Quantities;
 using Hornbook.Bench.Files.Syntax;
@@ -13,6 +14,8 @@ public sealed class BenchFile
 {
     /// <summary>The longest file that is read [bytes].</summary>
     public const int LongestFile = 256 * 1024;
+
+    private const char ByteOrderMark = '\uFEFF';
 
     private BenchFile(string name, string text, BenchPlan? plan, IReadOnlyList<FileProblem> problems)
     {
@@ -51,7 +54,7 @@ public sealed class BenchFile
                 $"the file has {text.Length} characters", $"a bench file has {LongestFile} at most", "take away what is no bench")));
         }
 
-        string body = text.StartsWith('\uFEFF') ? text[1..] : text;
+        string body = text.StartsWith(ByteOrderMark) ? text[1..] : text;
         TomlText toml = TomlText.Read(body);
         ProblemList problems = new();
         BoundTable bound = new Binder(problems, toml.Broken).Bind(toml.Root, BenchFormat.File);
@@ -70,6 +73,27 @@ public sealed class BenchFile
         TextFile file = TextFile.Read(path, LongestFile);
         return file.Wrong is PlacedProblem wrong ? Refused(path, file.Text, wrong) : Parse(file.Text, path);
     }
+
+    /// <summary>The file with values changed; all else in the text stays, character by character.</summary>
+    /// <param name="changes">What to change, in order. A value that does not fit gives a file with that problem.</param>
+    /// <exception cref="InvalidOperationException">This file is not usable: there is no telling where its values stand.</exception>
+    /// <exception cref="ArgumentException">The format has no such key, or the file no such table.</exception>
+    public BenchFile Edit(params IEnumerable<BenchChange> changes)
+    {
+        ArgumentNullException.ThrowIfNull(changes);
+        if (!IsUsable)
+        {
+            throw new InvalidOperationException($"{Name} has {Problems.Count} problems; they are corrected before it is edited");
+        }
+
+        string mark = Text.StartsWith(ByteOrderMark) ? Text[..1] : string.Empty;
+        return Parse(mark + changes.Aggregate(Text[mark.Length..], TextEditor.Apply), Name);
+    }
+
+    /// <summary>Writes the text to a file, whole or not at all.</summary>
+    /// <exception cref="IOException">It cannot be written; the old file is as it was.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be written; the old file is as it was.</exception>
+    public void Save(string path) => AtomicFile.Write(path, Text);
 
     private static BenchFile Refused(string name, string text, params IEnumerable<PlacedProblem> problems) => new(name, text, null, [
         .. problems.Distinct().OrderBy(problem => problem.Place.Line).ThenBy(problem => problem.Place.Column)

@@ -15,17 +15,26 @@ internal sealed class Binder(ProblemList problems, string broken)
     {
         string? word = WordOf(node, shape);
         BoundTable bound = new(node, word);
-        IReadOnlyList<KeyRule> keys = shape.KeysFor(word);
+        HashSet<string> meant = [];
         foreach (Entry entry in node.Entries)
         {
-            if (RuleFor(entry, keys, shape, word) is KeyRule rule && Value(entry, rule.Value) is object value)
+            if (RuleFor(entry, node, shape, word) is KeyRule rule)
             {
-                bound.Set(entry.Key, value);
+                meant.Add(rule.Name);
+                Set(bound, entry, rule, isCertain: word is not null || shape.Kind is null || shape.Keys.Contains(rule));
             }
         }
 
-        ReportMissing(node, shape, word);
+        ReportMissing(node, shape, word, meant);
         return bound;
+    }
+
+    private void Set(BoundTable bound, Entry entry, KeyRule rule, bool isCertain)
+    {
+        if ((isCertain || rule.Value is not QuantityRule) && Value(entry, rule.Value) is object value)
+        {
+            bound.Set(rule.Name, value, entry.Value);
+        }
     }
 
     /// <summary>The deciding word of a table, where it is there and known.</summary>
@@ -35,15 +44,19 @@ internal sealed class Binder(ProblemList problems, string broken)
             ? word
             : null;
 
-    private KeyRule? RuleFor(Entry entry, IReadOnlyList<KeyRule> keys, TableShape shape, string? word)
+    /// <summary>The rule of a key; of the key that is meant, where it is mistyped; null where no telling.</summary>
+    private KeyRule? RuleFor(Entry entry, TableNode node, TableShape shape, string? word)
     {
+        IReadOnlyList<KeyRule> keys = shape.KeysFor(word);
         KeyRule? rule = keys.FirstOrDefault(key => key.Name == entry.Key);
         if (rule is null)
         {
             problems.Add(entry.KeyPlace, UnknownKey.Of(entry.Key, keys, shape, word));
+            string? near = Spelling.Nearest(entry.Key, keys.Select(key => key.Name).Where(name => node.Find(name) is null));
+            rule = keys.FirstOrDefault(key => key.Name == near);
         }
 
-        return rule is { Value: QuantityRule } && word is null && shape.Kind is not null && !shape.Keys.Contains(rule) ? null : rule;
+        return rule;
     }
 
     private object? Value(Entry entry, ValueRule rule) => rule switch
@@ -120,7 +133,7 @@ internal sealed class Binder(ProblemList problems, string broken)
 
         if (list.Items.Count < rule.Fewest || list.Items.Count > rule.Most)
         {
-            problems.Add(list.Place, $"{entry.Key} has {list.Items.Count} values", $"from {rule.Fewest} to {rule.Most} fit", $"type {entry.Key} = {rule.Example}");
+            problems.Add(list.Place, $"{entry.Key} has {list.Items.Count} in its list", $"{rule.Fewest} to {rule.Most} fit", $"type {entry.Key} = {rule.Example}");
         }
 
         return [.. list.Items.Select(item => Item(entry, item, rule.Item)).OfType<BoundItem>()];
@@ -129,10 +142,10 @@ internal sealed class Binder(ProblemList problems, string broken)
     private BoundItem? Item(Entry entry, Node item, ValueRule rule) =>
         Value(new Entry(entry.Key, item.Place, item), rule) is object value ? new BoundItem(string.Empty, value, item.Place) : null;
 
-    private void ReportMissing(TableNode node, TableShape shape, string? word)
+    private void ReportMissing(TableNode node, TableShape shape, string? word, HashSet<string> meant)
     {
         IEnumerable<KeyRule> needed = shape.Kind is not null && word is null ? shape.Keys.Prepend(shape.Kind) : shape.KeysFor(word);
-        foreach (KeyRule key in needed.Where(key => key.IsRequired && node.Find(key.Name) is null && !IsBroken(key.Name)))
+        foreach (KeyRule key in needed.Where(key => key.IsRequired && !meant.Contains(key.Name) && !IsBroken(key.Name)))
         {
             problems.Add(
                 node.Place with { Length = node.Origin == TableOrigin.Inline ? 1 : node.Place.Length },

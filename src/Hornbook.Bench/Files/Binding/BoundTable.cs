@@ -8,9 +8,14 @@ namespace Hornbook.Bench.Files.Binding;
 internal sealed record BoundTable(TableNode Node, string? Word)
 {
     private readonly Dictionary<string, object> _values = [];
+    private readonly Dictionary<string, Node> _nodes = [];
 
     /// <summary>Puts a checked value.</summary>
-    internal void Set(string key, object value) => _values[key] = value;
+    internal void Set(string key, object value, Node node)
+    {
+        _values[key] = value;
+        _nodes[key] = node;
+    }
 
     /// <summary>Whether a key was given and is right.</summary>
     internal bool Has(string key) => _values.ContainsKey(key);
@@ -36,8 +41,8 @@ internal sealed record BoundTable(TableNode Node, string? Word)
     /// <summary>A list; empty where it is left out.</summary>
     internal IReadOnlyList<BoundItem> List(string key) => _values.GetValueOrDefault(key) as IReadOnlyList<BoundItem> ?? [];
 
-    /// <summary>Where the value of a key stands, or the table's own place.</summary>
-    internal Place PlaceOf(string key) => Node.Find(key)?.Value.Place ?? Node.Place;
+    /// <summary>The value of a key that is there, as it stands in the file.</summary>
+    internal Node NodeOf(string key) => _nodes[key];
 }
 
 /// <summary>One of a list, or one of several named tables.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Hornbook.Bench.Files.Format;
 using Hornbook.Bench.Files.Quantities;
 using Hornbook.Bench.Files.Syntax;
@@ -73,7 +72,7 @@ internal sealed class ConsistencyChecks(ProblemList problems)
         {
             if (end.TextOrNull("antenna") is string name)
             {
-                Known(name, "antenna", end.PlaceOf("antenna"), antennas);
+                Known(name, "antenna", end.NodeOf("antenna").Place, antennas);
             }
         }
 
@@ -170,8 +169,8 @@ internal sealed class ConsistencyChecks(ProblemList problems)
 
     private static Vector? Place(BoundTable end) => end.Has("x") && end.Has("z") ? new Vector(end.Number("x"), end.Number("y", 0.0), end.Number("z")) : null;
 
-    private static string Raw(BoundTable table, string key) => ValueReader.Raw(table.Node.Find(key)!.Value);
+    private static string Raw(BoundTable table, string key) => ValueReader.Raw(table.NodeOf(key));
 
     private void Add(BoundTable table, string key, string what, string fits, string type) =>
-        problems.Add(table.PlaceOf(key), $"{key} = {Raw(table, key)} {what}", fits, type);
+        problems.Add(table.NodeOf(key).Place, $"{key} = {Raw(table, key)} {what}", fits, type);
 }

@@ -89,7 +89,7 @@ internal sealed class ValueReader(ProblemList problems)
         return null;
     }
 
-    private object? Quantity(string key, Node node, QuantityRule rule)
+    private double? Quantity(string key, Node node, QuantityRule rule)
     {
         string? text = (node as ScalarNode)?.Value switch
         {
@@ -103,7 +103,7 @@ internal sealed class ValueReader(ProblemList problems)
             return null;
         }
 
-        QuantityReading reading = QuantityText.Read(text, rule.Quantity);
+        QuantityReading reading = QuantityText.Read(text, rule.Quantity, rule.Example.Trim('"'));
         if (reading.Misreading is Misreading wrong)
         {
             bool bare = ((ScalarNode)node).Value is not string;
@@ -114,7 +114,7 @@ internal sealed class ValueReader(ProblemList problems)
         return InRange(key, node, rule, reading.Value);
     }
 
-    private object? InRange(string key, Node node, QuantityRule rule, double value)
+    private double? InRange(string key, Node node, QuantityRule rule, double value)
     {
         // A limit typed exactly must pass although its conversion may round the last bit.
         double slack = 1e-12 * Math.Max(Math.Abs(rule.LowestSi), Math.Abs(rule.HighestSi));
@@ -123,14 +123,14 @@ internal sealed class ValueReader(ProblemList problems)
             return value;
         }
 
-        string nearest = value < rule.LowestSi ? rule.Lowest : rule.Highest;
+        bool small = value < rule.LowestSi;
         problems.Add(
-            node.Place, $"{key} = {Raw(node)} is too {(value < rule.LowestSi ? "small" : "large")}",
-            $"from \"{rule.Lowest}\" to \"{rule.Highest}\" fits", $"type {key} = {rule.Example}, or up to \"{nearest}\"");
+            node.Place, $"{key} = {Raw(node)} is too {(small ? "small" : "large")}",
+            $"from \"{rule.Lowest}\" to \"{rule.Highest}\" fits", small ? $"type \"{rule.Lowest}\" or more" : $"type \"{rule.Highest}\" or less");
         return null;
     }
 
-    private object? Ratio(string key, Node node, RatioRule rule)
+    private double? Ratio(string key, Node node, RatioRule rule)
     {
         double? number = (node as ScalarNode)?.Value switch
         {
@@ -153,7 +153,7 @@ internal sealed class ValueReader(ProblemList problems)
         return null;
     }
 
-    private object? Count(string key, Node node, CountRule rule)
+    private int? Count(string key, Node node, CountRule rule)
     {
         if (node is ScalarNode { Value: long count } && count >= rule.Lowest && count <= rule.Highest)
         {

@@ -9,15 +9,17 @@ public static partial class QuantityText
     /// <summary>Reads a quantity.</summary>
     /// <param name="text">A number and a unit; a space between them is optional.</param>
     /// <param name="quantity">What the number must measure.</param>
-    public static QuantityReading Read(string text, Quantity quantity)
+    /// <param name="example">A text that fits, for the advice; by default one of the customary unit.</param>
+    public static QuantityReading Read(string text, Quantity quantity, string? example = null)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(quantity);
         string plain = Normalised(text);
         Match number = NumberAtStart().Match(plain);
+        example ??= $"1 {quantity.Units[0].Symbol}";
         return number.Success
-            ? Read(text, number.Value, plain[number.Length..].Trim(), quantity)
-            : QuantityReading.Not(Quoted(text) + " does not begin with a number", Fits(quantity), NumberAdvice(plain, quantity));
+            ? Read(text, number.Value, plain[number.Length..].Trim(), quantity, example)
+            : QuantityReading.Not(Quoted(text) + " does not begin with a number", Fits(quantity), NumberAdvice(plain, example));
     }
 
     /// <summary>Writes a value in a unit so that it reads back: to the quantity's resolution, or six significant digits.</summary>
@@ -36,7 +38,7 @@ public static partial class QuantityText
 
     internal static string Quoted(string text) => "\"" + Shown.Text(text) + "\"";
 
-    private static QuantityReading Read(string text, string number, string unitText, Quantity quantity)
+    private static QuantityReading Read(string text, string number, string unitText, Quantity quantity, string example)
     {
         if (unitText.Length == 0)
         {
@@ -45,7 +47,7 @@ public static partial class QuantityText
 
         if (quantity.FindUnit(unitText) is not Unit unit)
         {
-            return UnknownUnit(text, number, unitText, quantity);
+            return UnknownUnit(text, number, unitText, quantity, example);
         }
 
         double value = unit.ToSi(double.Parse(number, NumberStyles.Float, CultureInfo.InvariantCulture));
@@ -54,7 +56,7 @@ public static partial class QuantityText
             : QuantityReading.Not(Quoted(text) + " is too large a number", Fits(quantity), "type a smaller number");
     }
 
-    private static QuantityReading UnknownUnit(string text, string number, string unitText, Quantity quantity)
+    private static QuantityReading UnknownUnit(string text, string number, string unitText, Quantity quantity, string example)
     {
         Match comma = CommaNumber().Match(unitText);
         if (comma.Success)
@@ -62,11 +64,17 @@ public static partial class QuantityText
             return DecimalComma(text, number, comma, quantity);
         }
 
-        Quantity? other = Quantity.All.FirstOrDefault(one => one.FindUnit(unitText) is not null);
-        string read = other is null
-            ? $"{Quoted(text)} has an unknown unit {Quoted(unitText)}"
-            : $"{Quoted(text)} is {Article(other.Name)} {other.Name}";
-        return QuantityReading.Not(read, Fits(quantity), NearUnit(unitText, quantity) is Unit near ? Advice(number, near) : Guess(number, quantity));
+        if (NearUnit(unitText, quantity) is Unit near)
+        {
+            return QuantityReading.Not($"{Quoted(text)} has an unknown unit {Quoted(unitText)}", Fits(quantity), Advice(number, near));
+        }
+
+        string read = Quantity.All.FirstOrDefault(one => one.FindUnit(unitText) is not null) is Quantity other
+            ? $"{Quoted(text)} is {Article(other.Name)} {other.Name}"
+            : unitText.Any(char.IsAsciiDigit)
+                ? $"{Quoted(text)} is more than one number and one unit"
+                : $"{Quoted(text)} has an unknown unit {Quoted(unitText)}";
+        return QuantityReading.Not(read, Fits(quantity), $"type one number with one of these units, like \"{example}\"");
     }
 
     /// <summary>The unit of a spelling that is wrong in its capitals, or by one letter of four and more: "km" must not become "cm".</summary>
@@ -85,11 +93,11 @@ public static partial class QuantityText
         return QuantityReading.Not(Quoted(text) + " has a comma in its number", "a decimal point fits", advice);
     }
 
-    private static string NumberAdvice(string plain, Quantity quantity) =>
+    private static string NumberAdvice(string plain, string example) =>
         plain.TrimStart('+', '-').StartsWith("nan", StringComparison.OrdinalIgnoreCase)
             || plain.TrimStart('+', '-').StartsWith("inf", StringComparison.OrdinalIgnoreCase)
             ? "type a finite number and its unit"
-            : $"type a number and its unit, like \"1 {quantity.Units[0].Symbol}\"";
+            : $"type a number and its unit, like \"{example}\"";
 
     private static string Advice(string number, Unit unit) => $"type \"{number} {unit.Symbol}\"";
 

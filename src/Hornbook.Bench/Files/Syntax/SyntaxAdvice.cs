@@ -44,7 +44,7 @@ internal static partial class SyntaxAdvice
 
     private static readonly Func<string, (int Column, int Length, Misreading What)?>[] Known =
     [
-        CurlyQuotes, OpenQuote, Header, Colon, NoEquals, NoValue, TwoOnALine, Backslash, HugeNumber, NoQuotes,
+        CurlyQuotes, OpenQuote, Header, Colon, NoEquals, NoValue, TwoOnALine, Backslash, HugeNumber, DecimalComma, NoQuotes,
     ];
 
     private static (int, int, Misreading)? CurlyQuotes(string line) => Found(Curly().Match(line), curly => new Misreading(
@@ -71,10 +71,15 @@ internal static partial class SyntaxAdvice
         $"{second.Groups["key"].Value} follows on the same line", "each key stands on a line of its own", $"begin a new line before {second.Groups["key"].Value}"));
 
     private static (int, int, Misreading)? Backslash(string line) => Found(StrayBackslash().Match(line), slash => new Misreading(
-        $"{Shown.Text(slash.Value)} stands in a text in double quotes", "a backslash is written twice there", "type \\\\ or use single quotes"));
+        $"{slash.Groups["at"].Value} stands in a text in double quotes", "a backslash is written twice there", "type \\\\ or use single quotes"));
 
     private static (int, int, Misreading)? HugeNumber(string line) => Found(LongNumber().Match(line), number => new Misreading(
-        $"{Shown.Text(number.Value)} is too large a number", "whole numbers have 18 digits at most", "type a smaller number"));
+        $"{Shown.Text(number.Groups["at"].Value)} is too large a number", "whole numbers have 18 digits at most", "type a smaller number"));
+
+    private static (int, int, Misreading)? DecimalComma(string line) => Found(CommaInNumber().Match(line), number => new Misreading(
+        $"{Shown.Text(number.Groups["at"].Value)} has a comma in its number",
+        "a decimal point fits, and quotes where there is a unit",
+        $"type {number.Groups["whole"].Value}.{number.Groups["rest"].Value}"));
 
     private static (int, int, Misreading)? NoQuotes(string line) => Found(BareValue().Match(line), pair => new Misreading(
         $"{pair.Groups["key"].Value} = {Shown.Text(pair.Groups["value"].Value.Trim())} has no quotes",
@@ -117,6 +122,9 @@ internal static partial class SyntaxAdvice
 
     [GeneratedRegex("=\\s*(?<at>[+-]?[0-9_]{19,})\\s*(?:#.*)?$", RegexOptions.CultureInvariant)]
     private static partial Regex LongNumber();
+
+    [GeneratedRegex("=\\s*(?<at>(?<whole>[+-]?[0-9]+),(?<rest>[0-9]+))\\s*(?:#.*)?$", RegexOptions.CultureInvariant)]
+    private static partial Regex CommaInNumber();
 
     [GeneratedRegex("^\\s*" + Key + "\\s*=\\s*(?<at>(?<value>[^\"'\\[{#\\s][^\"'#=]*))(?:#.*)?$", RegexOptions.CultureInvariant)]
     private static partial Regex BareValue();

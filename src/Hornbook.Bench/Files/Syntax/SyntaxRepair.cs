@@ -24,7 +24,7 @@ internal sealed class SyntaxRepair(string text)
         {
             int last = at.Offset >= Text.Length || open is StringValueSyntax ? lines.Count : at.Line - 1;
             TakeOut(lines, start.Line, last);
-            return new PlacedProblem(start, SyntaxAdvice.NotClosed(Text: Opening(lines, start), open));
+            return new PlacedProblem(start, SyntaxAdvice.NotClosed(Opening(lines, start), open));
         }
 
         PlacedProblem problem = SyntaxAdvice.For(lines, at, first.Message);

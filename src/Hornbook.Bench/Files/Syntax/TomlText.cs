@@ -12,8 +12,9 @@ namespace Hornbook.Bench.Files.Syntax;
 internal sealed record TomlText(TableNode Root, IReadOnlyList<PlacedProblem> Problems, string Broken)
 {
     private const int MostRepairs = 20;
+    private const int MostLevels = 16;
 
-    private static readonly TomlSerializerOptions Options = new() { MaxDepth = 16 };
+    private static readonly TomlSerializerOptions Options = new() { MaxDepth = MostLevels };
 
     /// <summary>Reads a text. A line that is not TOML is taken out and the rest read on, so that one slip does not hide the next.</summary>
     internal static TomlText Read(string text)
@@ -68,13 +69,29 @@ internal sealed record TomlText(TableNode Root, IReadOnlyList<PlacedProblem> Pro
         {
             return SyntaxParser.Parse(text, Options, string.Empty, validate: false);
         }
-        catch (TomlException deep)
+        catch (TomlException)
         {
-            // The one thing for which this parser throws although it collects errors: too many brackets inside each other.
-            Place place = new LineIndex(text).At(deep.Offset ?? 0, 1);
+            // The one thing for which this parser throws although it collects errors, and without a place: brackets too deep.
+            Place place = new LineIndex(text).At(Deepest(text), 1);
             problems.Add(new PlacedProblem(place, new Misreading(
                 "brackets stand too deep inside each other", "a bench file needs two levels at most", "take brackets away")));
             return null;
         }
+    }
+
+    /// <summary>Where the brackets first stand deeper than is read.</summary>
+    private static int Deepest(string text)
+    {
+        int depth = 0;
+        for (int i = 0; i < text.Length; i++)
+        {
+            depth += text[i] is '[' or '{' ? 1 : text[i] is ']' or '}' ? -1 : 0;
+            if (depth > MostLevels)
+            {
+                return i;
+            }
+        }
+
+        return 0;
     }
 }

@@ -1,0 +1,114 @@
+using System.Diagnostics;
+using System.Text;
+using Hornbook.Bench.Files;
+using Hornbook.Testing;
+using Xunit;
+
+namespace Hornbook.Bench.Tests.Files;
+
+/// <summary>Whatever the text, the answer is a plan or problems, soon.</summary>
+public sealed class HostileTextTests
+{
+    private const int Tries = 100_000;
+
+    private static readonly string[] Seeds =
+        [.. Directory.GetFiles(Repository.At("examples"), "*.toml").Append(Repository.At("tests", "Hornbook.Bench.Tests", "Files", "minimal-bench.toml")).Select(File.ReadAllText)];
+
+    /// <summary>Pieces that mean something to a TOML reader, or to ours.</summary>
+    private static readonly string[] Pieces =
+    [
+        "\"", "'", "\"\"\"", "'''", "[", "]", "[[", "]]", "{", "}", "=", ".", ",", "#", "\n", "\r\n", "\r", "\\", "\\u", "\0", "\uFEFF", "µ", "−", "\U0001F600",
+        "\uD800", "[antennas]", "[source]", "[[demonstrations]]", "\"1e999 m\"", "nan", "inf", "0x", "1979-05-27", "\" dBm\"", "1,5", " mm", "kind = ", "x.y.z = ",
+    ];
+
+    [Fact]
+    [Trait("Cost", "Slow")]
+    public void A_hundred_thousand_broken_texts_end_in_a_plan_or_problems()
+    {
+        Random random = new(20261125);
+        Stopwatch longest = new();
+        TimeSpan worst = TimeSpan.Zero;
+        for (int i = 0; i < Tries; i++)
+        {
+            string text = i % 4 == 0 ? Noise(random) : Mutation(random);
+            longest.Restart();
+            BenchFile file = BenchFile.Parse(text, "bench.toml");
+            worst = longest.Elapsed > worst ? longest.Elapsed : worst;
+            RequireAnswer(file, text);
+        }
+
+        // No one waits for a bench file: a second is a thousand times what the examples take.
+        Assert.True(worst < TimeSpan.FromSeconds(5), $"one text took {worst}");
+    }
+
+    [Fact]
+    public void Bytes_that_are_no_text_say_where()
+    {
+        string path = Path.Combine(Directory.CreateTempSubdirectory("hornbook").FullName, "bench.toml");
+        File.WriteAllBytes(path, [.. Encoding.UTF8.GetBytes("format = 1\ntitle = \"B"), 0xE4, .. Encoding.UTF8.GetBytes("nke\"\n")]);
+
+        FileProblem problem = Assert.Single(BenchFile.Read(path).Problems);
+
+        Assert.Equal($"{path}:2:11: a letter is not UTF-8; a bench file is UTF-8 text; save the file as UTF-8 and type the letter again", problem.Message);
+    }
+
+    [Theory]
+    [InlineData("[")]
+    [InlineData("a = [")]
+    [InlineData("{")]
+    [InlineData("a.")]
+    [InlineData("[a]\n")]
+    [InlineData("\"")]
+    [InlineData("\"\"\"")]
+    [InlineData(" ")]
+    [InlineData("=")]
+    [InlineData("a\n")]
+    [InlineData("[[a]]\n")]
+    [InlineData("a = \"\\")]
+    [InlineData("k = { k = ")]
+    public void A_file_of_one_piece_repeated_to_the_limit_is_answered(string piece)
+    {
+        string text = string.Concat(Enumerable.Repeat(piece, BenchFile.LongestFile / piece.Length));
+
+        RequireAnswer(BenchFile.Parse(text, "bench.toml"), piece);
+    }
+
+    private static void RequireAnswer(BenchFile file, string text)
+    {
+        Assert.True(file.IsUsable == (file.Problems.Count == 0), text);
+        int lines = text.Count(one => one == '\n') + 1;
+        Assert.All(file.Problems, problem =>
+        {
+            Assert.InRange(problem.Line, 1, lines);
+            Assert.True(problem.Column >= 1 && problem.Length >= 0, problem.Message);
+            Assert.DoesNotContain(problem.Message, char.IsControl);
+        });
+    }
+
+    private static string Noise(Random random)
+    {
+        byte[] bytes = new byte[random.Next(200)];
+        random.NextBytes(bytes);
+        return random.Next(2) == 0 ? Encoding.UTF8.GetString(bytes) : Encoding.Latin1.GetString(bytes);
+    }
+
+    private static string Mutation(Random random)
+    {
+        StringBuilder text = new(Seeds[random.Next(Seeds.Length)]);
+        for (int change = random.Next(1, 6); change > 0; change--)
+        {
+            int at = random.Next(text.Length);
+            int length = Math.Min(random.Next(1, 12), text.Length - at);
+            string moved = text.ToString(at, length);
+            _ = random.Next(4) switch
+            {
+                0 => text.Remove(at, length),
+                1 => text.Insert(at, Pieces[random.Next(Pieces.Length)]),
+                2 => text.Insert(random.Next(text.Length), moved),
+                _ => text.Replace(text[at], (char)random.Next(32, 0x180), at, 1),
+            };
+        }
+
+        return text.ToString();
+    }
+}
