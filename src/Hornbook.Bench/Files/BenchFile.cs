@@ -15,6 +15,9 @@ public sealed class BenchFile
     /// <summary>The longest file that is read [bytes].</summary>
     public const int LongestFile = 256 * 1024;
 
+    /// <summary>The most problems that are told of one file: nobody corrects more at a sitting.</summary>
+    public const int MostProblems = 200;
+
     private const char ByteOrderMark = '\uFEFF';
 
     private BenchFile(string name, string text, BenchPlan? plan, IReadOnlyList<FileProblem> problems)
@@ -52,6 +55,12 @@ public sealed class BenchFile
         {
             return Refused(fileName, text, new PlacedProblem(Place.Start, new Misreading(
                 $"the file has {text.Length} characters", $"a bench file has {LongestFile} at most", "take away what is no bench")));
+        }
+
+        if (Unpaired(text) is int half)
+        {
+            return Refused(fileName, text, new PlacedProblem(new LineIndex(text).At(half, 1), new Misreading(
+                "half a letter stands alone (an unpaired surrogate)", "a bench file is Unicode text", "type the letter again")));
         }
 
         string body = text.StartsWith(ByteOrderMark) ? text[1..] : text;
@@ -95,8 +104,25 @@ public sealed class BenchFile
     /// <exception cref="UnauthorizedAccessException">It may not be written; the old file is as it was.</exception>
     public void Save(string path) => AtomicFile.Write(path, Text);
 
+    /// <summary>Where a surrogate stands without its partner, which no UTF-8 file can hold; null where none does.</summary>
+    private static int? Unpaired(string text)
+    {
+        for (int i = 0; i < text.Length; i++)
+        {
+            bool pair = i + 1 < text.Length && char.IsSurrogatePair(text[i], text[i + 1]);
+            if (char.IsSurrogate(text[i]) && !pair)
+            {
+                return i;
+            }
+
+            i += pair ? 1 : 0;
+        }
+
+        return null;
+    }
+
     private static BenchFile Refused(string name, string text, params IEnumerable<PlacedProblem> problems) => new(name, text, null, [
-        .. problems.Distinct().OrderBy(problem => problem.Place.Line).ThenBy(problem => problem.Place.Column)
+        .. problems.Distinct().OrderBy(problem => problem.Place.Line).ThenBy(problem => problem.Place.Column).Take(MostProblems)
             .Select(found => new FileProblem(name, found.Place.Line, found.Place.Column, found.Place.Length, found.What.Read, found.What.Fits, found.What.Type)),
     ]);
 }

@@ -67,7 +67,8 @@ internal sealed record TomlText(TableNode Root, IReadOnlyList<PlacedProblem> Pro
     {
         try
         {
-            return SyntaxParser.Parse(text, Options, string.Empty, validate: false);
+            // The parser throws on a backslash as the very last letter (2.10.2): it always gets a line break at the end.
+            return SyntaxParser.Parse(text.EndsWith('\n') ? text : text + "\n", Options, string.Empty, validate: false);
         }
         catch (TomlException)
         {
