@@ -20,10 +20,8 @@ public static class Link
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(receiver);
         Require.Positive((receiverPose.Position - sourcePose.Position).Length, "distance");
-        CurrentSamples sending = source.Currents.Posed(sourcePose);
-        CurrentSamples receiving = receiver.Currents.Posed(receiverPose);
         double kept = Mismatch(source, receiver) * Ohmic(source, receiver);
-        return 0.25 * Math.Sqrt(kept) * Reaction.Between(sending, receiving, source.Wavenumber);
+        return 0.25 * Math.Sqrt(kept) * Reaction.Between(source.Currents, sourcePose, receiver.Currents, receiverPose, source.Wavenumber);
     }
 
     /// <summary>What both antennas' own reflections leave, (1−|Γ_s|²)(1−|Γ_r|²) [-].</summary>

@@ -32,10 +32,7 @@ public readonly record struct ComplexVector(Complex X, Complex Y, Complex Z)
     public Complex Component(Vector direction) => (X * direction.X) + (Y * direction.Y) + (Z * direction.Z);
 
     /// <summary>Own-frame components expressed in the bench frame.</summary>
-    public ComplexVector Rotated(Pose pose) => Rotated(pose.Forward, pose.Left, pose.Up);
-
-    /// <summary>Components along three axes expressed in the frame that the axes are given in.</summary>
-    public ComplexVector Rotated(Vector forward, Vector left, Vector up) => Along(forward, X) + Along(left, Y) + Along(up, Z);
+    public ComplexVector Rotated(Pose pose) => Frame.Of(pose).Turn(this);
 
     /// <summary>Sum.</summary>
     public static ComplexVector operator +(ComplexVector a, ComplexVector b) => new(a.X + b.X, a.Y + b.Y, a.Z + b.Z);

@@ -47,13 +47,9 @@ public sealed class CurrentSamples
     /// <summary>The same currents held in a pose: points and vectors of the own frame expressed in the bench frame.</summary>
     public CurrentSamples Posed(Pose pose)
     {
-        // The axes cost sines and cosines: once, not for each point.
-        (Vector forward, Vector left, Vector up) = (pose.Forward, pose.Left, pose.Up);
-        ComplexVector Rotated(ComplexVector own) => own.Rotated(forward, left, up);
+        Frame frame = Frame.Of(pose);
         return new CurrentSamples(
-            Array.ConvertAll(_points, own => pose.Position + (forward * own.X) + (left * own.Y) + (up * own.Z)),
-            Array.ConvertAll(_electric, Rotated),
-            Array.ConvertAll(_magnetic, Rotated));
+            Array.ConvertAll(_points, frame.Place), Array.ConvertAll(_electric, frame.Turn), Array.ConvertAll(_magnetic, frame.Turn));
     }
 
     /// <summary>All currents multiplied by a number.</summary>

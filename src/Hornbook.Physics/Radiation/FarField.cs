@@ -53,7 +53,7 @@ public static class FarField
     /// <summary>The whole power that the currents radiate [W], from their far field over the sphere.</summary>
     /// <param name="currents">Sources, around the origin.</param>
     /// <param name="wavenumber">k [1/m]; finite, &gt; 0.</param>
-    /// <remarks>Exact to rounding for the sphere rule's band limit, which is set from the farthest source.</remarks>
+    /// <remarks>Nine digits: the sphere rule is chosen for the farthest source.</remarks>
     public static double RadiatedPower(CurrentSamples currents, double wavenumber)
     {
         ArgumentNullException.ThrowIfNull(currents);

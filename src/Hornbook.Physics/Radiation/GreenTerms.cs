@@ -3,7 +3,7 @@ using System.Runtime.CompilerServices;
 namespace Hornbook.Physics.Radiation;
 
 /// <summary>What a pair of source and observer needs of the free-space Green function, for as many observers as there are lanes.</summary>
-/// <remarks>Eq. radiation (7): without the factor k²/4π, which the kernel puts on the sums.</remarks>
+/// <remarks>Eq. radiation (9).</remarks>
 internal struct GreenTerms<T>
     where T : unmanaged, ILanes<T>
 {

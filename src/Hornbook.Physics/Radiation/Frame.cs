@@ -1,0 +1,21 @@
+namespace Hornbook.Physics.Radiation;
+
+/// <summary>A pose worked out into its origin and axes: the sines and cosines are taken once for many points.</summary>
+internal readonly record struct Frame(Vector Origin, Vector Forward, Vector Left, Vector Up)
+{
+    /// <summary>The frame of a pose, in the bench frame.</summary>
+    internal static Frame Of(Pose pose) => new(pose.Position, pose.Forward, pose.Left, pose.Up);
+
+    /// <summary>This frame as another one sees it; both given in the same third frame.</summary>
+    internal Frame SeenFrom(Frame other) =>
+        new(other.Components(Origin - other.Origin), other.Components(Forward), other.Components(Left), other.Components(Up));
+
+    /// <summary>A point of this frame, in the frame that this one is given in.</summary>
+    internal Vector Place(Vector own) => Origin + (Forward * own.X) + (Left * own.Y) + (Up * own.Z);
+
+    /// <summary>A phasor of this frame, in the frame that this one is given in.</summary>
+    internal ComplexVector Turn(ComplexVector own) =>
+        ComplexVector.Along(Forward, own.X) + ComplexVector.Along(Left, own.Y) + ComplexVector.Along(Up, own.Z);
+
+    private Vector Components(Vector v) => new(Vector.Dot(v, Forward), Vector.Dot(v, Left), Vector.Dot(v, Up));
+}
