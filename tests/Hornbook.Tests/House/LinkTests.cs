@@ -12,6 +12,16 @@ public sealed partial class LinkTests
         Offences.None(Checkout.Pages.SelectMany(page => Dead(page, path => File.Exists(path) || Directory.Exists(path))));
 
     [Fact]
+    public void Every_page_is_in_the_index()
+    {
+        string index = Checkout.File("docs/README.md").Text;
+        Offences.None(Checkout.Under("docs/", ".md")
+            .Where(page => page.Path != "docs/README.md" && !page.Path.StartsWith("docs/decisions/", StringComparison.Ordinal))
+            .Where(page => !index.Contains($"]({page.Path["docs/".Length..]})", StringComparison.Ordinal))
+            .Select(page => $"docs/README.md: no link to {page.Path}"));
+    }
+
+    [Fact]
     public void A_dead_link_is_seen() =>
         Assert.Single(Dead(new SourceText("docs/a.md", "[here](b.md#part), [there](https://example.org), ![gone](images/c.png)"), path => path.EndsWith("b.md", StringComparison.Ordinal)));
 
