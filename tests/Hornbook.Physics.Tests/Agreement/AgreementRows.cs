@@ -1,5 +1,6 @@
 using Hornbook.Physics.Antennas;
 using Hornbook.Physics.Antennas.ClosedForm;
+using Hornbook.Physics.Detection;
 using Hornbook.Physics.Guides;
 using Hornbook.Physics.Media;
 
@@ -23,7 +24,7 @@ internal static class AgreementRows
     private static readonly Antenna TableHorn = Antenna.At(new Horn(Wr90, 94e-3, 79e-3, 66e-3, Conductor.Brass), 10.5e9);
 
     /// <summary>All rows, in the order of the table.</summary>
-    internal static IReadOnlyList<AgreementRow> All { get; } = [.. Guides(), .. ClosedForms(), .. Fields(), .. Trade()];
+    internal static IReadOnlyList<AgreementRow> All { get; } = [.. Guides(), .. ClosedForms(), .. Fields(), .. Hearing(), .. Trade()];
 
     private static IEnumerable<AgreementRow> Guides()
     {
@@ -82,6 +83,15 @@ internal static class AgreementRows
         double level = FarPattern.Towards(OpenEnd, PatternPlane.Magnetic, 30.0 * Degree).CoPolar / OpenEnd.Directivity;
         yield return new(
             "the same, at 30° in the H plane", "[Yaghjian1984] first method, mem.", -2.45, Decibels.FromRatio(level), "dB", 2, 0.2, "currents on the rim");
+    }
+
+    private static IEnumerable<AgreementRow> Hearing()
+    {
+        yield return new(
+            "zero-bias diode at 25 °C, junction resistance", "[Agilent1999]", 9.0, Diode.Hsms285x.JunctionResistance(298.15) / 1e3, "kΩ", 0, 0.5);
+        yield return new(
+            "smallest step of pitch that is heard at 1 kHz", "[WierJesteadtGreen1977], mem.", 1.95, PitchSteps.DifferenceLimen(1000.0), "Hz", 2, 0.005);
+        yield return new("middle C where A is 440 Hz", "ISO 16, mem.", 261.63, new Note(60, 0.0).Frequency, "Hz", 2, 0.005);
     }
 
     private static IEnumerable<AgreementRow> Trade()
