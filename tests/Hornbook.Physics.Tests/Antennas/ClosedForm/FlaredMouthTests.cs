@@ -113,9 +113,9 @@ public sealed class FlaredMouthTests
     }
 
     [Fact]
-    public void A_horn_of_ten_waves_as_a_handbook_lays_it_out()
+    public void A_horn_of_ten_waves_is_laid_out()
     {
-        // J. D. Kraus, Antennas, horn example, from memory: E mouth 10 λ, lag 0.2 λ in E and 0.375 λ in H: L = 62.5 λ, flares 9.15° and 12.52°, 13.71 λ.
+        // derived from the closed forms, for a horn often given as an example: E mouth 10 λ, lag 0.2 λ in E and 0.375 λ in H: L = 62.5 λ, flares 9.15° and 12.52°, 13.71 λ.
         const double Length = 10.0 * 10.0 / (8.0 * 0.2);
         double width = 2.0 * Math.Sqrt(Math.Pow(Length + 0.375, 2.0) - (Length * Length));
         Close.Relative(62.5, Length, 5e-3);
@@ -123,12 +123,7 @@ public sealed class FlaredMouthTests
         Close.Absolute(12.52, 2.0 * Math.Atan(0.5 * width / Length) * 180.0 / Math.PI, 0.03);
         Close.Relative(13.71, width, 5e-3);
 
-        // Its 5.6°, 4.9° and 30.1 dB are rules of thumb (56°/B, 67°/A, 7.5 AB).
-        Close.Absolute(5.6, 56.0 / 10.0, 0.05);
-        Close.Absolute(4.9, 67.0 / width, 0.05);
-        Close.Absolute(30.1, Decibels.FromRatio(7.5 * 10.0 * width), 0.05);
-
-        // Derived: 10 log10(10.186 × 137.07) = 31.45 dB less 0.616 dB (s = 0.2) and 1.011 dB (t = 0.3757): the rules are 0.3 dB too high here.
+        // Derived: 10 log10(10.186 × 137.07) = 31.45 dB less 0.616 dB (s = 0.2) and 1.011 dB (t = 0.3757).
         FlaredMouth mouth = new(width, 10.0, Length, Length);
         Close.Absolute(29.82, Decibels.FromRatio(mouth.Directivity(Wave)), 0.005);
     }
