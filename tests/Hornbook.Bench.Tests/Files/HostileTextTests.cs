@@ -25,20 +25,24 @@ public sealed class HostileTextTests
     [Trait("Cost", "Slow")]
     public void A_hundred_thousand_broken_texts_end_in_a_plan_or_problems()
     {
-        Random random = new(20261125);
-        Stopwatch longest = new();
-        TimeSpan worst = TimeSpan.Zero;
-        for (int i = 0; i < Tries; i++)
+        double worst = 0.0;
+        Lock slowest = new();
+        Parallel.For(0, Tries, i =>
         {
+            Random random = new(i); // a failing number is its own seed
             string text = i % 4 == 0 ? Noise(random) : Mutation(random);
-            longest.Restart();
+            long start = Stopwatch.GetTimestamp();
             BenchFile file = BenchFile.Parse(text, "bench.toml");
-            worst = longest.Elapsed > worst ? longest.Elapsed : worst;
+            double taken = Stopwatch.GetElapsedTime(start).TotalSeconds;
             RequireAnswer(file, text);
-        }
+            lock (slowest)
+            {
+                worst = Math.Max(worst, taken);
+            }
+        });
 
-        // No one waits for a bench file: a second is a thousand times what the examples take.
-        Assert.True(worst < TimeSpan.FromSeconds(5), $"one text took {worst}");
+        // No one waits for a bench file: five seconds are ten thousand times what the examples take.
+        Assert.True(worst < 5.0, $"one text took {worst} s");
     }
 
     [Fact]
@@ -79,12 +83,11 @@ public sealed class HostileTextTests
     {
         Assert.True(file.IsUsable == (file.Problems.Count == 0), Excerpt(text));
         int lines = text.Count(one => one == '\n') + 1;
-        Assert.All(file.Problems, problem =>
+        foreach (FileProblem problem in file.Problems)
         {
-            Assert.InRange(problem.Line, 1, lines);
-            Assert.True(problem.Column >= 1 && problem.Length >= 0, problem.Message);
-            Assert.DoesNotContain(problem.Message, char.IsControl);
-        });
+            bool placed = problem.Line >= 1 && problem.Line <= lines && problem.Column >= 1 && problem.Length >= 0;
+            Assert.True(placed && !problem.Message.Any(char.IsControl), problem.Message);
+        }
     }
 
     private static string Excerpt(string text) => text.Length > 2000 ? text[..2000] : text;

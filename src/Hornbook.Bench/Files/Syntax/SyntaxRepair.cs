@@ -18,7 +18,7 @@ internal sealed class SyntaxRepair(string text)
     internal PlacedProblem TakeOutFirst(DocumentSyntax document)
     {
         LineIndex lines = new(Text);
-        DiagnosticMessage first = document.Diagnostics.OrderBy(message => message.Span.Offset).First();
+        DiagnosticMessage first = document.Diagnostics.MinBy(message => message.Span.Offset)!;
         Place at = lines.At(first.Span.Offset, first.Span.Length);
         if (Unclosed(document, at.Offset) is ValueSyntax open && lines.At(open.Span.Offset, 1) is Place start && start.Line < at.Line)
         {

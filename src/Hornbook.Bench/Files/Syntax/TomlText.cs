@@ -11,7 +11,9 @@ namespace Hornbook.Bench.Files.Syntax;
 /// <param name="Broken">Lines that could not be read: what stands there may be meant, so it must not be called missing.</param>
 internal sealed record TomlText(TableNode Root, IReadOnlyList<PlacedProblem> Problems, string Broken)
 {
-    private const int MostRepairs = 20;
+    /// <summary>Characters that are read again at most after lines are taken out: keeps the answer to garbage below a second.</summary>
+    private const int MostReread = 400_000;
+
     private const int MostLevels = 16;
 
     private static readonly TomlSerializerOptions Options = new() { MaxDepth = MostLevels };
@@ -22,7 +24,8 @@ internal sealed record TomlText(TableNode Root, IReadOnlyList<PlacedProblem> Pro
         LineIndex original = new(text);
         List<PlacedProblem> problems = [];
         SyntaxRepair repair = new(text);
-        for (int round = 0; round < MostRepairs; round++)
+        int mostRepairs = Math.Clamp(MostReread / (text.Length + 1), 2, 20);
+        for (int round = 0; round < mostRepairs; round++)
         {
             DocumentSyntax? document = Parse(repair.Text, problems);
             if (document is null)
