@@ -24,17 +24,20 @@ internal static partial class SvgMarkup
         return root.ToString(SaveOptions.DisableFormatting) + "\n";
     }
 
-    // Lists of glyph places end in a comma, which the standard does not allow, and identifiers count from the same number in every drawing.
+    // Lists of glyph places end in a comma, which the standard does not allow. Identifiers count on through the life of the
+    // program and clash with those of other figures; numbered anew, the same figure is the same text.
     private static void Tidy(XElement root, string identifier)
     {
+        Dictionary<string, string> renamed = [];
+        string Rename(string old) => renamed.TryGetValue(old, out string? known) ? known : renamed[old] = $"{identifier}-{renamed.Count + 1}";
         foreach (XAttribute attribute in root.DescendantsAndSelf().Attributes())
         {
             attribute.Value = attribute.Name.LocalName switch
             {
                 "x" or "y" => attribute.Value.TrimEnd(',', ' '),
-                "id" => $"{identifier}-{attribute.Value}",
-                "href" => LocalReference().Replace(attribute.Value, $"#{identifier}-"),
-                _ => LocalUrl().Replace(attribute.Value, $"url(#{identifier}-"),
+                "id" => Rename(attribute.Value),
+                "href" when attribute.Value.StartsWith('#') => "#" + Rename(attribute.Value[1..]),
+                _ => LocalUrl().Replace(attribute.Value, match => $"url(#{Rename(match.Groups[1].Value)})"),
             };
         }
     }
@@ -42,9 +45,6 @@ internal static partial class SvgMarkup
     private static string Identifier(string title) =>
         "figure-" + string.Concat(title.ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
 
-    [GeneratedRegex(@"url\(#")]
+    [GeneratedRegex(@"url\(#([^)]*)\)")]
     private static partial Regex LocalUrl();
-
-    [GeneratedRegex("^#")]
-    private static partial Regex LocalReference();
 }
