@@ -6,16 +6,19 @@ namespace Hornbook.Drawing.Figures;
 /// <summary>A figure ready for paper or screen: plots under each other that share their left edge.</summary>
 public sealed class Figure
 {
-    private readonly Lock _rendering = new();
-    private readonly IReadOnlyList<Plot> _panels;
+    // The plotting library does not promise that two threads may draw at a time.
+    private static readonly Lock Drawing = new();
 
-    internal Figure(string title, string description, int width, int height, IReadOnlyList<Plot> panels)
+    private readonly Func<IReadOnlyList<Plot>> _compose;
+
+    // A plot remembers its last rendering and comes out differently the next time, so each rendering composes its own.
+    internal Figure(string title, string description, int width, int height, Func<IReadOnlyList<Plot>> compose)
     {
         Title = title;
         Description = description;
         Width = width;
         Height = height;
-        _panels = panels;
+        _compose = compose;
     }
 
     /// <summary>What it shows, in one line.</summary>
@@ -56,18 +59,18 @@ public sealed class Figure
         return data.ToArray();
     }
 
-    // A plot keeps its layout between two renderings, so that only one may run at a time.
     private void Draw(SKCanvas canvas)
     {
-        lock (_rendering)
+        lock (Drawing)
         {
+            IReadOnlyList<Plot> panels = _compose();
             canvas.Clear(SKColors.White);
-            float height = (float)Height / _panels.Count;
-            for (int i = 0; i < _panels.Count; i++)
+            float height = (float)Height / panels.Count;
+            for (int i = 0; i < panels.Count; i++)
             {
                 canvas.Save();
                 canvas.ClipRect(new SKRect(0, i * height, Width, (i + 1) * height)); // a plot clears what it may draw on
-                _panels[i].Render(canvas, new PixelRect(0, Width, (i + 1) * height, i * height));
+                panels[i].Render(canvas, new PixelRect(0, Width, (i + 1) * height, i * height));
                 canvas.Restore();
             }
         }

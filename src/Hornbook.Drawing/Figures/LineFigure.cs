@@ -17,6 +17,12 @@ public static class LineFigure
     /// <param name="panels">From top to bottom; ≥ 1.</param>
     public static Figure Of(string title, string description, HorizontalAxis x, IReadOnlyList<Panel> panels)
     {
+        int height = panels.Count == 1 ? SinglePanelHeight + Furniture : (PanelHeight * panels.Count) + Furniture;
+        return new Figure(title, description, FigureStyle.Width, height, () => Compose(title, x, panels));
+    }
+
+    private static List<Plot> Compose(string title, HorizontalAxis x, IReadOnlyList<Panel> panels)
+    {
         (double left, double right) = Extent(panels, x);
         List<Plot> plots = [];
         foreach (Panel panel in panels)
@@ -31,8 +37,7 @@ public static class LineFigure
             plots.Add(plot);
         }
 
-        int height = panels.Count == 1 ? SinglePanelHeight + Furniture : (PanelHeight * panels.Count) + Furniture;
-        return new Figure(title, description, FigureStyle.Width, height, plots);
+        return plots;
     }
 
     private static (double Left, double Right) Extent(IReadOnlyList<Panel> panels, HorizontalAxis x)

@@ -14,7 +14,7 @@ public sealed class EmbeddedFontTests
     [InlineData("²")]
     public void Has_the_signs_that_figures_use(string sign)
     {
-        using SKTypeface? typeface = new EmbeddedFont().CreateTypeface("anything", bold: false, italic: false);
+        SKTypeface? typeface = new EmbeddedFont().CreateTypeface("anything", bold: false, italic: false); // shared: not ours to dispose
         Assert.Equal(EmbeddedFont.Name, typeface?.FamilyName);
         using SKFont font = new(typeface);
         Assert.True(font.ContainsGlyphs(sign));
