@@ -30,13 +30,18 @@ public static class PatternFigure
         return LineFigure.Of($"{name} at {frequency}", Description(antenna), new HorizontalAxis("off the axis [deg]"), [panel]);
     }
 
-    private static Trace[] Traces(Antenna antenna) =>
-    [
-        Cut("E plane", antenna, PatternPlane.Electric, p => p.CoPolar),
-        Cut("H plane", antenna, PatternPlane.Magnetic, p => p.CoPolar),
-        Cut("45°", antenna, PatternPlane.Diagonal, p => p.CoPolar),
-        Cut("45°, crossed field", antenna, PatternPlane.Diagonal, p => p.CrossPolar),
-    ];
+    // A field that lies below the lower edge everywhere is left out of the picture and its legend; the numbers have it.
+    private static Trace[] Traces(Antenna antenna)
+    {
+        Trace[] all =
+        [
+            Cut("E plane", antenna, PatternPlane.Electric, p => p.CoPolar),
+            Cut("H plane", antenna, PatternPlane.Magnetic, p => p.CoPolar),
+            Cut("45°", antenna, PatternPlane.Diagonal, p => p.CoPolar),
+            Cut("45°, crossed field", antenna, PatternPlane.Diagonal, p => p.CrossPolar),
+        ];
+        return [.. all.Where(trace => trace.Y.Any(y => y > LowestDb))];
+    }
 
     // Cut off at the lower edge: a null would draw a needle through everything below it.
     private static Trace Cut(string label, Antenna antenna, PatternPlane plane, Func<PatternPoint, double> power)
