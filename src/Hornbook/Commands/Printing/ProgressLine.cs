@@ -1,5 +1,3 @@
-using System.Diagnostics;
-
 namespace Hornbook.Commands.Printing;
 
 /// <summary>Says how far something is, on one line of the error stream, once it has taken longer than a second.</summary>
@@ -12,20 +10,23 @@ internal sealed class ProgressLine : IProgress<double>, IDisposable
     private readonly TextWriter _output;
     private readonly bool _overwrites;
     private readonly TimeSpan _pace;
-    private readonly Stopwatch _watch = Stopwatch.StartNew();
+    private readonly TimeProvider _clock;
+    private readonly long _start;
     private string _task = "working";
     private TimeSpan _next = Patience;
     private bool _open;
 
-    internal ProgressLine(TextWriter output, bool overwrites)
+    internal ProgressLine(TextWriter output, bool overwrites, TimeProvider clock)
     {
+        _clock = clock;
+        _start = clock.GetTimestamp();
         _output = output;
         _overwrites = overwrites;
         _pace = overwrites ? TimeSpan.FromMilliseconds(100) : TimeSpan.FromSeconds(5);
     }
 
     /// <summary>Progress for the person at the terminal.</summary>
-    internal static ProgressLine OnStandardError() => new(Console.Error, !Console.IsErrorRedirected);
+    internal static ProgressLine OnStandardError() => new(Console.Error, !Console.IsErrorRedirected, TimeProvider.System);
 
     /// <summary>Names what is under way.</summary>
     internal void Begin(string task)
@@ -41,12 +42,13 @@ internal sealed class ProgressLine : IProgress<double>, IDisposable
     {
         lock (_lock)
         {
-            if (_watch.Elapsed < _next)
+            TimeSpan elapsed = _clock.GetElapsedTime(_start);
+            if (elapsed < _next)
             {
                 return;
             }
 
-            _next = _watch.Elapsed + _pace;
+            _next = elapsed + _pace;
             _open = _overwrites;
             string text = $"{_task}: {Math.Round(100.0 * value)} %";
             _output.Write(_overwrites ? $"\r{text}\e[K" : $"{text}\n");
