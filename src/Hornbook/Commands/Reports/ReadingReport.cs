@@ -1,47 +1,72 @@
+using System.Globalization;
 using Hornbook.Bench.Readings;
+using Hornbook.Commands.Printing;
+using Hornbook.Physics;
 using Hornbook.Physics.Detection;
 
 namespace Hornbook.Commands.Reports;
 
 /// <summary>A reading for programs and people.</summary>
-internal sealed record ReadingReport
+internal class ReadingReport(Reading reading)
 {
+    private readonly Note _nearest = Physics.Detection.Note.Nearest(reading.Heard.Tone);
+
     /// <summary>Power delivered into the receiver's guide over the power that the source's guide brings to its antenna.</summary>
-    public required double LinkDb { get; init; }
+    public double LinkDb { get; } = Decibels.FromRatio(reading.Link);
 
     /// <summary>The part of the link that both antennas' own reflections take.</summary>
-    public required double MismatchDb { get; init; }
+    public double MismatchDb { get; } = Decibels.FromRatio(reading.Mismatch);
 
     /// <summary>The part of the link that both antennas' walls take.</summary>
-    public required double OhmicDb { get; init; }
+    public double OhmicDb { get; } = Decibels.FromRatio(reading.OhmicEfficiency);
 
     /// <summary>Half width of the band from standing waves between the mouths.</summary>
-    public required double RippleDb { get; init; }
+    public double RippleDb { get; } = reading.RippleDb;
 
-    public required double ReceivedDbm { get; init; }
+    public double ReceivedDbm { get; } = Decibels.PowerToDbm(reading.ReceivedPower);
 
-    public required double ReceivedW { get; init; }
+    public double ReceivedW { get; } = reading.ReceivedPower;
 
-    public required double DetectorV { get; init; }
+    public double DetectorV { get; } = reading.Heard.DetectorVoltage;
 
-    public required double AmplifierV { get; init; }
+    public double AmplifierV { get; } = reading.Heard.AmplifierVoltage;
 
-    public required double AmplifierNoiseV { get; init; }
+    public double AmplifierNoiseV { get; } = reading.Heard.AmplifierNoise;
 
-    public required double ToneHz { get; init; }
+    public double ToneHz { get; } = reading.Heard.Tone;
 
     /// <summary>Nearest note of the equal-tempered scale.</summary>
-    public required string Note { get; init; }
+    public string Note => _nearest.Name;
 
     /// <summary>How far the tone lies above that note.</summary>
-    public required double Cents { get; init; }
+    public double Cents => _nearest.Cents;
 
     /// <summary>Rms wander of the pitch.</summary>
-    public required double JitterCents { get; init; }
+    public double JitterCents { get; } = reading.Heard.JitterCents;
 
-    public required ToneState State { get; init; }
+    public ToneState State { get; } = reading.Heard.State;
 
-    public required TrustLevel Trust { get; init; }
+    public TrustLevel Trust { get; } = reading.Trust.Level;
 
-    public required string TrustReason { get; init; }
+    public string TrustReason { get; } = reading.Trust.Why;
+
+    /// <summary>The reading as lines of a table with three columns.</summary>
+    private protected void AddTo(TextTable table)
+    {
+        table.Row("Link", Show.Db(LinkDb), $"± {Show.Db(RippleDb)} as waves stand between the mouths; of it {Show.FineDb(MismatchDb)} from reflections, {Show.FineDb(OhmicDb)} in walls");
+        table.Row("Received", Show.Db(ReceivedDbm, "dBm"), Show.Si(ReceivedW, "W"));
+        table.Row("Detector", Show.Si(DetectorV, "V"), string.Empty);
+        table.Row("Amplifier", Show.Si(AmplifierV, "V"), $"noise {Show.Si(AmplifierNoiseV, "V")}");
+        table.Row("Tone", Show.Hertz(ToneHz), $"{NoteText()}, {StateText()}");
+        table.Row("Trust", Trust.ToString().ToLowerInvariant(), TrustReason);
+    }
+
+    private string NoteText() => string.Create(CultureInfo.InvariantCulture, $"{Note} {Cents:+0;-0;±0} cents");
+
+    private string StateText() => State switch
+    {
+        ToneState.Clipped => "CLIPPED: a stronger wave sounds the same",
+        ToneState.Drowned => "LOST IN NOISE: it sounds as if nothing came",
+        _ => $"wanders by {Show.Fixed(JitterCents, 1, "cents")}",
+    };
 }
