@@ -12,21 +12,24 @@ internal static class CommandLine
         + "Without a command it opens the tabletop page with the example bench.";
 
     /// <summary>Runs the program and gives its exit code.</summary>
-    internal static async Task<int> RunAsync(string[] arguments)
+    internal static Task<int> RunAsync(string[] arguments) => RunAsync(arguments, Console.Out, Console.Error);
+
+    /// <summary>Runs the program with its two streams given.</summary>
+    internal static async Task<int> RunAsync(string[] arguments, TextWriter output, TextWriter error)
     {
         ParseResult typed = Root().Parse(arguments);
         if (typed.Action is ParseErrorAction mistake)
         {
-            return Refuse(typed, mistake);
+            return Refuse(typed, mistake, error);
         }
 
         try
         {
-            return await typed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+            return await typed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = output, Error = error });
         }
         catch (Exception exception)
         {
-            return (int)Failure.Say(exception, Console.Error);
+            return (int)Failure.Say(exception, error);
         }
     }
 
@@ -45,12 +48,12 @@ internal static class CommandLine
     }
 
     // The library's own words and its guess at what was meant, all on the error stream.
-    private static int Refuse(ParseResult typed, ParseErrorAction mistake)
+    private static int Refuse(ParseResult typed, ParseErrorAction mistake, TextWriter error)
     {
         mistake.ShowHelp = false;
-        typed.Invoke(new InvocationConfiguration { Output = Console.Error, Error = Console.Error });
+        typed.Invoke(new InvocationConfiguration { Output = error, Error = error });
         string command = typed.CommandResult.Command is RootCommand ? string.Empty : $" {typed.CommandResult.Command.Name}";
-        Console.Error.WriteLine($"Type 'hornbook{command} --help' to see what fits.");
+        error.WriteLine($"Type 'hornbook{command} --help' to see what fits.");
         return (int)ExitCode.BadInput;
     }
 }

@@ -23,7 +23,7 @@ internal static class Reporting
     private static int Run(ParseResult typed, bool json, Work work, CancellationToken cancellation)
     {
         Outcome outcome;
-        using (ProgressLine progress = ProgressLine.OnStandardError())
+        using (ProgressLine progress = ProgressLine.On(typed.InvocationConfiguration.Error))
         {
             outcome = work(typed, progress, cancellation);
         }
@@ -35,7 +35,7 @@ internal static class Reporting
         }
         else
         {
-            TextPage page = new(Terminal.TakesStyle);
+            TextPage page = new(Terminal.TakesStyle(output));
             outcome.Report.Describe(page);
             page.WriteTo(output);
         }

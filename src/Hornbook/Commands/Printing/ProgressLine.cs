@@ -25,8 +25,9 @@ internal sealed class ProgressLine : IProgress<double>, IDisposable
         _pace = overwrites ? TimeSpan.FromMilliseconds(100) : TimeSpan.FromSeconds(5);
     }
 
-    /// <summary>Progress for the person at the terminal.</summary>
-    internal static ProgressLine OnStandardError() => new(Console.Error, !Console.IsErrorRedirected, TimeProvider.System);
+    /// <summary>Progress on the error stream of a command.</summary>
+    internal static ProgressLine On(TextWriter error) =>
+        new(error, overwrites: ReferenceEquals(error, Console.Error) && !Console.IsErrorRedirected, TimeProvider.System);
 
     /// <summary>Names what is under way.</summary>
     internal void Begin(string task)

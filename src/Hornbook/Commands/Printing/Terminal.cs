@@ -4,8 +4,9 @@ namespace Hornbook.Commands.Printing;
 internal static class Terminal
 {
     /// <summary>Whether bold is welcome: a terminal that is not dumb, and nobody set NO_COLOR.</summary>
-    internal static bool TakesStyle =>
-        !Console.IsOutputRedirected
+    internal static bool TakesStyle(TextWriter output) =>
+        ReferenceEquals(output, Console.Out)
+        && !Console.IsOutputRedirected
         && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"))
         && Environment.GetEnvironmentVariable("TERM") != "dumb";
 }
