@@ -29,16 +29,16 @@ public static class CurveFigure
         };
     }
 
-    private static Panel Tone(Curve curve) => new("tone [Hz]", [Line(curve, "heard", h => h.Tone)]) { Greyed = Untrusted(curve) };
+    private static Panel Tone(Curve curve) => new("tone [Hz]", [Line(curve, "predicted, with the band of standing waves", h => h.Tone)]) { Greyed = Untrusted(curve) };
 
     private static Panel Voltage(Curve curve) =>
-        new("amplifier [V]", [Line(curve, "amplifier", h => h.AmplifierVoltage)]) { Greyed = Untrusted(curve) };
+        new("amplifier [V]", [Line(curve, string.Empty, h => h.AmplifierVoltage)]) { Greyed = Untrusted(curve) };
 
     private static Panel Power(Curve curve)
     {
         double[] level = [.. curve.Points.Select(p => Decibels.PowerToDbm(p.Reading.ReceivedPower))];
         double top = level.Max();
-        Trace received = new("in the guide", X(curve), [.. level.Select(l => Math.Max(l, top - FloorDb))])
+        Trace received = new(string.Empty, X(curve), [.. level.Select(l => Math.Max(l, top - FloorDb))])
         {
             Low = [.. curve.Points.Select((p, i) => Math.Max(level[i] - p.Reading.RippleDb, top - FloorDb))],
             High = [.. curve.Points.Select((p, i) => Math.Max(level[i] + p.Reading.RippleDb, top - FloorDb))],

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
+using Hornbook.Tabletop;
 
 namespace Hornbook.Commands;
 
@@ -17,14 +18,14 @@ internal static class CommandLine
     /// <summary>Runs the program with its two streams given.</summary>
     internal static async Task<int> RunAsync(string[] arguments, TextWriter output, TextWriter error)
     {
-        ParseResult typed = Root().Parse(arguments);
-        if (typed.Action is ParseErrorAction mistake)
-        {
-            return Refuse(typed, mistake, error);
-        }
-
         try
         {
+            ParseResult typed = Root().Parse(arguments);
+            if (typed.Action is ParseErrorAction mistake)
+            {
+                return Refuse(typed, mistake, error);
+            }
+
             return await typed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = output, Error = error });
         }
         catch (Exception exception)
@@ -38,12 +39,18 @@ internal static class CommandLine
     {
         RootCommand root = new(Purpose)
         {
+            CheckCommand.Create(),
+            PredictCommand.Create(),
+            AntennaCommand.Create(),
+            GuideCommand.Create(),
             TabletopCommand.Create(),
             CompletionCommand.Create(),
         };
-        root.SetAction((_, cancellation) => TabletopCommand.ServeAsync(null, TabletopCommand.DefaultPort, true, cancellation));
+        root.SetAction((_, cancellation) => TabletopCommand.ServeAsync(null, TabletopHost.DefaultPort, true, cancellation));
         HelpOption help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpWithExamples((HelpAction)help.Action!);
+        help.Aliases.Clear();
+        help.Aliases.Add("-h");
         return root;
     }
 

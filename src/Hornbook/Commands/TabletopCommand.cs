@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
 using Hornbook.Tabletop;
 
 namespace Hornbook.Commands;
@@ -6,8 +8,6 @@ namespace Hornbook.Commands;
 /// <summary>tabletop: the page.</summary>
 internal static class TabletopCommand
 {
-    internal const int DefaultPort = 5280;
-
     internal static Command Create()
     {
         Argument<string?> bench = new("BENCH") { Description = "The bench file; without one the example is shown.", Arity = ArgumentArity.ZeroOrOne };
@@ -15,16 +15,9 @@ internal static class TabletopCommand
         {
             Description = "Number of the port on this machine; 0 takes a free one.",
             HelpName = "NUMBER",
-            DefaultValueFactory = _ => DefaultPort,
+            DefaultValueFactory = _ => TabletopHost.DefaultPort,
+            CustomParser = Port,
         };
-        port.Validators.Add(result =>
-        {
-            int number = result.GetValueOrDefault<int>();
-            if (number is < 0 or > 65535)
-            {
-                result.AddError($"--port = {number}; from 0 to 65535");
-            }
-        });
         Option<bool> quiet = new("--no-browser") { Description = "Do not open a browser." };
         Command command = new ExampledCommand("tabletop", "Opens the tabletop page: move and turn things, and hear the tone.")
         {
@@ -44,4 +37,15 @@ internal static class TabletopCommand
 
     internal static async Task<int> ServeAsync(string? benchPath, int port, bool openBrowser, CancellationToken cancellation) =>
         await TabletopHost.RunAsync(benchPath, port, openBrowser, cancellation);
+
+    private static int Port(ArgumentResult result)
+    {
+        string text = result.Tokens[0].Value;
+        if (!ushort.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out ushort number))
+        {
+            result.AddError($"--port: \"{text}\" is no port; type a number from 0 to 65535");
+        }
+
+        return number;
+    }
 }

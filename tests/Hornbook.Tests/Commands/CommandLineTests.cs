@@ -22,7 +22,7 @@ public sealed class CommandLineTests
         Typed help = await Typed.In(name, "--help");
         Assert.Equal(ExitCode.Fine, help.Code);
         Assert.Contains("Examples:", help.Lines);
-        Assert.Contains($"    hornbook {name} ", help.Output, StringComparison.Ordinal);
+        Assert.Contains($"hornbook {name} ", help.Output[help.Output.IndexOf("Examples:", StringComparison.Ordinal)..], StringComparison.Ordinal);
         Assert.All(help.Lines, line => Assert.InRange(line.TrimEnd().Length, 0, 80));
     }
 
@@ -32,9 +32,7 @@ public sealed class CommandLineTests
     {
         ExampledCommand command = (ExampledCommand)CommandLine.Root().Subcommands.Single(c => c.Name == name);
         Assert.NotEmpty(command.Examples);
-        Assert.All(
-            command.Examples.Select(e => e.Line.Replace("source <(", string.Empty, StringComparison.Ordinal).TrimEnd(')')),
-            line => Assert.Empty(CommandLine.Root().Parse(line).Errors));
+        Assert.All(command.Examples.SelectMany(e => Calls(e.Line)), call => Assert.Empty(CommandLine.Root().Parse(call).Errors));
     }
 
     [Fact]
@@ -66,12 +64,16 @@ public sealed class CommandLineTests
     }
 
     [Theory]
-    [InlineData("hornbook tab", "tabletop")]
-    [InlineData("hornbook completion ", "fish")]
-    [InlineData("hornbook tabletop --p", "--port")]
+    [InlineData("tab", "tabletop")]
+    [InlineData("completion ", "fish")]
+    [InlineData("tabletop --p", "--port")]
     public async Task A_shell_that_asks_gets_the_words_that_fit(string line, string expected)
     {
         Typed typed = await Typed.In($"[suggest:{line.Length}]", line);
         Assert.Contains(expected, typed.Lines);
     }
+
+    // What follows the program's name, up to what belongs to the shell.
+    private static IEnumerable<string> Calls(string line) =>
+        line.Replace("\\\n", string.Empty, StringComparison.Ordinal).Split("hornbook ", StringSplitOptions.RemoveEmptyEntries).Select(call => call.Split(" && ")[0].TrimEnd(')')).Where(call => call != "source <(");
 }

@@ -7,19 +7,25 @@ internal static class Show
 {
     private const string Nothing = "none";
 
+    // Far below the noise of any bench.
+    private const double LowestDb = -200.0;
+
     private static readonly (double Factor, string Prefix)[] Prefixes =
     [
         (1e9, "G"), (1e6, "M"), (1e3, "k"), (1.0, ""), (1e-3, "m"), (1e-6, "µ"), (1e-9, "n"), (1e-12, "p"), (1e-15, "f"),
     ];
 
-    /// <summary>A level with one decimal.</summary>
-    internal static string Db(double levelDb, string unit = "dB") => Fixed(levelDb, 1, unit);
+    /// <summary>A level with one decimal; "none" where nothing but rounding errors is left.</summary>
+    internal static string Db(double levelDb, string unit = "dB") => levelDb < LowestDb ? Nothing : Fixed(levelDb, 1, unit);
 
     /// <summary>A correction of a level, where the second decimal matters.</summary>
     internal static string FineDb(double levelDb, string unit = "dB") => Fixed(levelDb, 2, unit);
 
     /// <summary>An angle given in radians.</summary>
     internal static string Degrees(double angle) => Fixed(angle * 180.0 / Math.PI, 1, "deg");
+
+    /// <summary>The frequency of a wave: all the digits that an oscillator has printed on it.</summary>
+    internal static string Gigahertz(double frequency) => (frequency / 1e9).ToString("0.0##", CultureInfo.InvariantCulture) + " GHz";
 
     /// <summary>The pitch of a tone.</summary>
     internal static string Hertz(double frequency) => Fixed(frequency, frequency < 1000.0 ? 1 : 0, "Hz");

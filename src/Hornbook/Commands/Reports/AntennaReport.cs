@@ -91,11 +91,12 @@ internal sealed record AntennaReport : IReport
     /// <inheritdoc/>
     public void Describe(TextPage page)
     {
-        page.Heading($"{Name} at {Show.Si(FrequencyHz, "Hz")}");
+        page.Heading($"{Name} at {Show.Gigahertz(FrequencyHz)}");
         page.Gap();
         page.Table(Numbers());
         page.Heading("Beam");
         page.Table(Beam());
+        page.Paragraph("Widths are full angles, first minimum and side lobe are beside the beam; crossed: strongest crossed field.");
         page.Paragraph($"Beyond {TrustedToDeg:F0} deg off the axis the outside of the walls decides, which is left out: do not trust the pattern there.");
         page.Heading("Gain found on the axis close by");
         page.Table(NearTable());
@@ -124,13 +125,13 @@ internal sealed record AntennaReport : IReport
 
     private TextTable Beam()
     {
-        TextTable table = new("plane", ">half power", ">10 dB down", ">first minimum", ">side lobe", ">crossed", ">phase centre");
+        TextTable table = new("plane", ">half power", ">10 dB down", ">1st minimum", ">side lobe", ">crossed", ">phase centre behind");
         foreach (PlaneReport plane in Planes)
         {
             table.Row(
                 Word(plane.Plane), Angle(plane.HalfPowerWidthDeg), Angle(plane.TenDbWidthDeg), Angle(plane.FirstMinimumDeg),
                 plane.SideLobeDb is { } lobe ? Show.Db(lobe) : "none", plane.CrossedFieldDb < -60.0 ? "none" : Show.Db(plane.CrossedFieldDb),
-                Show.Length(-plane.PhaseCentreBehindMouthM));
+                Show.Length(plane.PhaseCentreBehindMouthM));
         }
 
         return table;

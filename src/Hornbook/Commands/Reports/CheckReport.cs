@@ -20,20 +20,23 @@ internal sealed record CheckReport(string Bench, int SpoilsCount, int WeakensCou
         foreach (FindingReport finding in Findings)
         {
             page.Gap();
-            page.Paragraph($"{Word(finding.Severity)}: {finding.Wrong}");
-            page.Paragraph($"    {finding.Consequence}", 4);
+            TextTable table = new(string.Empty, string.Empty);
+            table.Row(Word(finding.Severity), finding.Wrong);
+            table.Row(string.Empty, finding.Consequence);
             if (finding.Move is not null)
             {
-                page.Paragraph($"    → {finding.Move}", 6);
+                table.Row(string.Empty, $"→ {finding.Move}");
             }
+
+            page.Table(table);
         }
     }
 
     private static string Word(Severity severity) => severity switch
     {
-        Severity.Spoils => "SPOILS THE SHOW",
-        Severity.Weakens => "Weakens it",
-        _ => "Note",
+        Severity.Spoils => "SPOILS ",
+        Severity.Weakens => "weakens",
+        _ => "note   ",
     };
 
     private string Summary() => (SpoilsCount, WeakensCount) switch

@@ -21,7 +21,7 @@ internal sealed record DemonstrationReport(
 
     internal void Describe(TextPage page)
     {
-        page.Heading(Name);
+        page.Heading($"{Name}: {Evaluation.Title}");
         page.Paragraph(Heard);
         page.Gap();
         Evaluation.Describe(page);
@@ -32,21 +32,22 @@ internal sealed record DemonstrationReport(
         }
 
         page.Gap();
-        page.Table(Table());
-        if (Points.Count > RowsShown)
+        IReadOnlyList<PointReport> shown = Thinned.Of(Points, RowsShown);
+        page.Table(Table(shown));
+        if (shown.Count < Points.Count)
         {
-            page.Paragraph($"{RowsShown} of {Points.Count} points; --csv FILE has them all.");
+            page.Paragraph($"{shown.Count} of {Points.Count} points; --csv FILE has them all.");
         }
     }
 
-    private TextTable Table()
+    private TextTable Table(IReadOnlyList<PointReport> shown)
     {
         TextTable table = new(Changed(), ">link [dB]", ">[dBm]", ">amplifier", ">tone [Hz]", "band [Hz]", "note", "");
-        foreach (PointReport point in Thinned.Of(Points, RowsShown))
+        foreach (PointReport point in shown)
         {
             string band = string.Create(CultureInfo.InvariantCulture, $"{point.LowestToneHz:F0} to {point.HighestToneHz:F0}");
             table.Row(
-                At(point), Show.Fixed(point.LinkDb, 1), Show.Fixed(point.ReceivedDbm, 1), Show.Si(point.AmplifierV, "V"),
+                At(point), Show.Db(point.LinkDb, string.Empty), Show.Db(point.ReceivedDbm, string.Empty), Show.Si(point.AmplifierV, "V"),
                 Show.Fixed(point.ToneHz, 0), band, point.Note, Remark(point));
         }
 

@@ -18,6 +18,9 @@ internal sealed record DistanceReport(
         e.Exponent, e.ApparentOrigin, e.ResidualDb, e.MouthExponent, e.InverseSquareOrigin, [.. e.Textbook.Select(TextbookReport.Of)]);
 
     /// <inheritdoc/>
+    internal override string Title => "the receiver is moved away";
+
+    /// <inheritdoc/>
     internal override void Describe(TextPage page)
     {
         TextTable table = new(string.Empty, string.Empty, string.Empty);
@@ -34,6 +37,6 @@ internal sealed record DistanceReport(
 
         page.Table(books);
         TextbookReport first = Textbook[0];
-        page.Paragraph($"2D²/λ is {Show.Length(first.SourceFarZoneM)} for the source's antenna and {Show.Length(first.ReceiverFarZoneM)} for the receiver's.");
+        page.Paragraph($"2D²/λ is {Show.Length(first.SourceFarZoneM)} for the source's antenna and {Show.Length(first.ReceiverFarZoneM)} for the receiver's; Friis is still off by {Show.FineDb(first.FarZoneErrorDb)} at the greater of them.");
     }
 }

@@ -21,6 +21,9 @@ internal abstract record EvaluationReport
         _ => throw new ArgumentException($"no report is known for {evaluation?.GetType().Name ?? "nothing"}", nameof(evaluation)),
     };
 
+    /// <summary>What is done in the demonstration, in a few words.</summary>
+    internal abstract string Title { get; }
+
     /// <summary>Says it in words.</summary>
     internal abstract void Describe(TextPage page);
 

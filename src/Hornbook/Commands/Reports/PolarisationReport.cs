@@ -10,11 +10,14 @@ internal sealed record PolarisationReport(double StrongestAtDeg, double WeakestA
         new(e.StrongestAt * 180.0 / Math.PI, e.WeakestAt * 180.0 / Math.PI, e.DepthDb, e.LawErrorDb);
 
     /// <inheritdoc/>
+    internal override string Title => "the receiver is rolled";
+
+    /// <inheritdoc/>
     internal override void Describe(TextPage page)
     {
         TextTable table = new(string.Empty, string.Empty, string.Empty);
         table.Row("Strongest at", Show.Fixed(StrongestAtDeg, 1, "deg"), "off the present roll");
-        table.Row("Weakest at", Show.Fixed(WeakestAtDeg, 1, "deg"), $"{Show.Db(DepthDb)} below the strongest");
+        table.Row("Weakest at", Show.Fixed(WeakestAtDeg, 1, "deg"), DepthDb < 100.0 ? $"{Show.Db(DepthDb)} below the strongest" : "where nothing is left");
         table.Row("Off cos²", Show.FineDb(LawErrorDb), "at most, where the law asks for more than a hundredth");
         page.Table(table);
     }

@@ -20,7 +20,7 @@ internal sealed class PredictionReport(Scene scene, IReadOnlyList<Prediction> pr
     {
         if (Demonstrations.Count == 0)
         {
-            page.Heading($"{Bench}, {Show.Si(FrequencyHz, "Hz")}, {Show.Si(SourcePowerW, "W")}, as it stands");
+            page.Heading($"{Bench}, {Show.Gigahertz(FrequencyHz)}, {Show.Si(SourcePowerW, "W")}, as it stands");
             page.Gap();
             TextTable table = new(string.Empty, ">", string.Empty);
             AddTo(table);

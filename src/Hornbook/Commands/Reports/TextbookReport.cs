@@ -12,11 +12,17 @@ internal sealed record TextbookReport(
     double InverseSquareLinkDb,
     double InverseSquareErrorDb,
     double SourceFarZoneM,
-    double ReceiverFarZoneM)
+    double ReceiverFarZoneM,
+    double FarZoneErrorDb)
 {
-    internal static TextbookReport Of(TextbookComparison c)
-    {
-        double link = Decibels.FromRatio(c.Link), friis = Decibels.FromRatio(c.FriisLink), square = Decibels.FromRatio(c.InverseSquareLink);
-        return new TextbookReport(c.Distance, link, friis, friis - link, square, square - link, c.SourceFarZone, c.ReceiverFarZone);
-    }
+    internal static TextbookReport Of(TextbookComparison c) => new(
+        c.Distance,
+        Decibels.FromRatio(c.Link),
+        Decibels.FromRatio(c.FriisLink),
+        c.FriisErrorDb,
+        Decibels.FromRatio(c.InverseSquareLink),
+        c.InverseSquareErrorDb,
+        c.SourceFarZone,
+        c.ReceiverFarZone,
+        c.FarZoneErrorDb);
 }

@@ -1,10 +1,22 @@
 namespace Hornbook.Commands.Reports;
 
-/// <summary>Every so many-th of a long list, the first and the last among them, so that a table fits a screen.</summary>
+/// <summary>Some of a long list, so that a table fits a screen: the first and the last, evenly spaced, and the middle where that can be.</summary>
 internal static class Thinned
 {
-    /// <summary>At most <paramref name="most"/> of the items, evenly chosen.</summary>
-    internal static IEnumerable<T> Of<T>(IReadOnlyList<T> items, int most) => items.Count <= most
-        ? items
-        : Enumerable.Range(0, most).Select(i => items[(int)Math.Round(i * (items.Count - 1.0) / (most - 1))]);
+    /// <summary>At most <paramref name="most"/> of the items; ≥ 2.</summary>
+    internal static IReadOnlyList<T> Of<T>(IReadOnlyList<T> items, int most)
+    {
+        int last = items.Count - 1;
+        if (items.Count <= most)
+        {
+            return items;
+        }
+
+        int least = (last + most - 2) / (most - 1);
+        int[] steps = [.. Enumerable.Range(least, least + 1)];
+        int step = steps.FirstOrDefault(s => last % (2 * s) == 0, steps.FirstOrDefault(s => last % s == 0));
+        return step > 0
+            ? [.. Enumerable.Range(0, (last / step) + 1).Select(i => items[i * step])]
+            : [.. Enumerable.Range(0, most).Select(i => items[(int)Math.Round(i * (double)last / (most - 1))])];
+    }
 }

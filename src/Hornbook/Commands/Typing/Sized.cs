@@ -1,0 +1,38 @@
+using Hornbook.Commands.Printing;
+using Hornbook.Physics.Antennas;
+using Hornbook.Physics.Guides;
+using Hornbook.Physics.Media;
+
+namespace Hornbook.Commands.Typing;
+
+/// <summary>Sizes that fit each other, checked where they were typed so that the message speaks of what was typed.</summary>
+internal static class Sized
+{
+    /// <summary>A horn of typed sizes.</summary>
+    /// <exception cref="BadInputException">It cannot be built.</exception>
+    internal static Horn Horn(RectangularGuide guide, double width, double height, double length, Conductor walls)
+    {
+        Require(width >= guide.Width, "--mouth-width", width, $"at least the guide's width, {Show.Length(guide.Width)}");
+        Require(height >= guide.Height, "--mouth-height", height, $"at least the guide's height, {Show.Length(guide.Height)}");
+        Require(length > 0.0, "--length", length, "more than zero");
+        return new Horn(guide, width, height, length, walls);
+    }
+
+    /// <summary>Refuses a frequency that a guide does not carry.</summary>
+    /// <exception cref="BadInputException">It is at or below cut-off.</exception>
+    internal static void RequireWave(RectangularGuide guide, double frequency)
+    {
+        if (!(frequency > guide.CutoffFrequency))
+        {
+            throw new BadInputException($"--frequency = {Show.Gigahertz(frequency)}; the guide carries a wave only above {Show.Gigahertz(guide.CutoffFrequency)}");
+        }
+    }
+
+    private static void Require(bool fits, string option, double length, string legal)
+    {
+        if (!fits)
+        {
+            throw new BadInputException($"{option} = {Show.Length(length)}; {legal}");
+        }
+    }
+}
