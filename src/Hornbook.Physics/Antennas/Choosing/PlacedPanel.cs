@@ -1,0 +1,17 @@
+namespace Hornbook.Physics.Antennas.Choosing;
+
+/// <summary>A panel on the sheet.</summary>
+/// <param name="Panel">The panel.</param>
+/// <param name="Centre">Place of its middle line along the row [m].</param>
+/// <param name="Base">Place of its lower edge across the row [m].</param>
+/// <param name="Turned">False: the mouth edge lies below; true: turned end for end, the throat edge lies below.</param>
+public sealed record PlacedPanel(Panel Panel, double Centre, double Base, bool Turned)
+{
+    /// <summary>Half of its width at a height above its lower edge [m].</summary>
+    internal double HalfWidth(double height)
+    {
+        double share = height / Panel.Height;
+        (double below, double above) = Turned ? (Panel.Throat, Panel.Mouth) : (Panel.Mouth, Panel.Throat);
+        return 0.5 * (below + ((above - below) * share));
+    }
+}

@@ -1,0 +1,52 @@
+using CsCheck;
+using Hornbook.Physics.Antennas;
+using Hornbook.Physics.Antennas.Choosing;
+using Hornbook.Physics.Media;
+using Hornbook.Testing;
+using Xunit;
+
+namespace Hornbook.Physics.Tests.Antennas.Choosing;
+
+public sealed class HornFiguresTests
+{
+    private static readonly Gen<Horn> AnyHorn = Gen.Select(Gen.Double[0.03, 0.13], Gen.Double[0.02, 0.12], Gen.Double[0.03, 0.2])
+        .Select((width, height, length) => new Horn(Feeds.Bench.Guide, width, height, length, Conductor.Brass));
+
+    [Fact]
+    public void Are_those_of_the_exact_antenna() => AnyHorn.Sample(
+        horn =>
+        {
+            // Independent way: the general antenna sums its currents over the whole sphere. It takes three points a wavelength over the mouth and these
+            // figures four and more, which leaves some 1e-6 for small mouths.
+            Antenna antenna = Antenna.At(horn, 10.525e9);
+            HornFigures figures = HornFigures.Of(horn, 10.525e9);
+            Close.Relative(antenna.Gain, figures.Gain, 5e-6);
+            Agrees(BeamShape.Of(antenna, PatternPlane.Electric).HalfPowerWidth, figures.HalfPowerWidthE);
+            Agrees(BeamShape.Of(antenna, PatternPlane.Magnetic).HalfPowerWidth, figures.HalfPowerWidthH);
+        },
+        iter: 6);
+
+    [Fact]
+    public void Agree_to_rounding_once_the_antenna_has_points_enough()
+    {
+        Horn horn = new(Feeds.Bench.Guide, 0.06, 0.05, 0.05, Conductor.Brass);
+        Antenna antenna = Antenna.At(horn, 10.525e9, refinement: 2.0);
+        HornFigures figures = HornFigures.Of(horn, 10.525e9);
+        Close.Relative(antenna.Gain, figures.Gain, 1e-9);
+        Agrees(BeamShape.Of(antenna, PatternPlane.Electric).HalfPowerWidth, figures.HalfPowerWidthE, 1e-9);
+        Agrees(BeamShape.Of(antenna, PatternPlane.Magnetic).HalfPowerWidth, figures.HalfPowerWidthH, 1e-9);
+    }
+
+    [Fact]
+    public void Below_cutoff_there_are_none() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => HornFigures.Of(new Horn(Feeds.Bench.Guide, 0.05, 0.04, 0.05, Conductor.Brass), 6.5e9));
+
+    private static void Agrees(double? expected, double? actual, double relative = 5e-6)
+    {
+        Assert.Equal(expected.HasValue, actual.HasValue);
+        if (expected.HasValue)
+        {
+            Close.Relative(expected.Value, actual!.Value, relative);
+        }
+    }
+}

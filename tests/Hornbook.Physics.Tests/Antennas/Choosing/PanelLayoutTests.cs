@@ -1,0 +1,81 @@
+using CsCheck;
+using Hornbook.Physics.Antennas;
+using Hornbook.Physics.Antennas.Choosing;
+using Hornbook.Physics.Media;
+using Hornbook.Testing;
+using Xunit;
+
+namespace Hornbook.Physics.Tests.Antennas.Choosing;
+
+public sealed class PanelLayoutTests
+{
+    private static readonly Gen<Horn> AnyHorn = Gen.Select(Gen.Double[0.023, 0.4], Gen.Double[0.0102, 0.4], Gen.Double[0.02, 0.5])
+        .Select((width, height, length) => new Horn(Feeds.Bench.Guide, width, height, length, Conductor.Brass));
+
+    [Fact]
+    public void Panels_never_overlap_and_never_leave_the_sheet() => Gen.Select(AnyHorn, Gen.Double[0.0, 0.02]).Sample((horn, seam) =>
+    {
+        Lie_apart(PanelLayout.OneRow(horn, seam));
+        Lie_apart(PanelLayout.TwoRows(horn, seam));
+    });
+
+    [Fact]
+    public void Nesting_saves_what_the_slanted_edges_would_waste()
+    {
+        // Derived: two trapezoids head to tail take throat + mouth, side by side they would take twice the mouth.
+        Horn horn = new(Feeds.Bench.Guide, 0.1, 0.08, 0.1, Conductor.Brass);
+        Panel broad = Panel.Broad(horn, 0.0);
+        double pair = broad.Mouth + (0.5 * (broad.Throat + broad.Mouth));
+        Close.Relative(Math.Max(pair, 1.5 * 0.08 + (0.5 * 0.01016)), PanelLayout.TwoRows(horn, 0.0).Width, 1e-12);
+    }
+
+    [Fact]
+    public void The_four_panels_close_to_a_pyramid() => AnyHorn.Sample(horn =>
+    {
+        // Law: neighbours share their slanted edge, whose length in space is √(L² + ((A−a)/2)² + ((B−b)/2)²).
+        double edge = Math.Sqrt((horn.Length * horn.Length)
+            + (0.25 * Math.Pow(horn.MouthWidth - horn.Guide.Width, 2.0)) + (0.25 * Math.Pow(horn.MouthHeight - horn.Guide.Height, 2.0)));
+        Close.Relative(edge, Leg(Panel.Broad(horn, 0.0)), 1e-12);
+        Close.Relative(edge, Leg(Panel.Side(horn)), 1e-12);
+    });
+
+    [Fact]
+    public void A_seam_is_as_wide_as_asked_square_to_its_edge()
+    {
+        // Derived: the edge leans by φ, tan φ = (A−a)/(2 height); a strip of 8 mm square to it is 8/cos φ wide along the mouth.
+        Horn horn = new(Feeds.Bench.Guide, 0.1, 0.08, 0.1, Conductor.Brass);
+        Panel bare = Panel.Broad(horn, 0.0), seamed = Panel.Broad(horn, 0.008);
+        double lean = Math.Atan(0.5 * (bare.Mouth - bare.Throat) / bare.Height);
+        Close.Relative(0.008, 0.5 * (seamed.Mouth - bare.Mouth) * Math.Cos(lean), 1e-9);
+        Close.Relative(seamed.Mouth - bare.Mouth, seamed.Throat - bare.Throat, 1e-9);
+    }
+
+    /// <summary>Checks at many heights that no two panels overlap and that none sticks out.</summary>
+    internal static void Lie_apart(PanelLayout layout)
+    {
+        const double Slack = 1e-12;
+        Assert.Equal(4, layout.Panels.Count);
+        for (int i = 0; i <= 50; i++)
+        {
+            double y = layout.Height * i / 50.0;
+            (double Left, double Right)[] cuts = [.. layout.Panels.Select(p => Cut(p, y)).Where(cut => cut.HasValue).Select(cut => cut!.Value).OrderBy(cut => cut.Left)];
+            Assert.All(cuts, cut => Assert.True(cut.Left >= -Slack && cut.Right <= layout.Width + Slack));
+            Assert.All(cuts.Zip(cuts.Skip(1)), pair => Assert.True(pair.First.Right <= pair.Second.Left + Slack));
+        }
+    }
+
+    private static (double Left, double Right)? Cut(PlacedPanel placed, double y)
+    {
+        double share = (y - placed.Base) / placed.Panel.Height;
+        if (share is < 0.0 or > 1.0)
+        {
+            return null;
+        }
+
+        double below = placed.Turned ? placed.Panel.Throat : placed.Panel.Mouth, above = placed.Turned ? placed.Panel.Mouth : placed.Panel.Throat;
+        double half = 0.5 * (below + (share * (above - below)));
+        return (placed.Centre - half, placed.Centre + half);
+    }
+
+    private static double Leg(Panel panel) => Math.Sqrt((panel.Height * panel.Height) + (0.25 * Math.Pow(panel.Mouth - panel.Throat, 2.0)));
+}
