@@ -11,6 +11,18 @@ public sealed class HornWishTests
 {
     private static readonly double LongestBench = HornWish.LongestInWaves * Feeds.Bench.Wavelength;
 
+    [Fact]
+    public void A_horn_of_the_trade_can_be_built()
+    {
+        // Common practice, no source: a mouth of 32 times the area of WR-90 gives about 16.6 dB and about 22° at 10.5 GHz, and is far from about 60 cm on.
+        Horn horn = new(Feeds.Bench.Guide, 0.0925, 0.0803, 0.066, Feeds.Bench.Walls);
+        HornFigures figures = HornFigures.Of(horn, 10.5e9);
+        Close.Relative(32.0, horn.MouthWidth * horn.MouthHeight / (horn.Guide.Width * horn.Guide.Height), 1e-3);
+        Close.Absolute(16.6, Decibels.FromRatio(figures.Gain), 0.1);
+        Close.Absolute(22.0, Math.Sqrt(Feeds.Degrees(figures.HalfPowerWidthE) * Feeds.Degrees(figures.HalfPowerWidthH)), 1.0);
+        Close.Absolute(0.60, FarZone.Begins(horn.MouthWidth, 299_792_458.0 / 10.5e9), 0.01);
+    }
+
     public sealed class ForGain
     {
         [Theory]

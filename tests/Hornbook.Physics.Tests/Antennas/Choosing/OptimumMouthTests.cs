@@ -5,6 +5,7 @@ using Hornbook.Physics.Antennas.ClosedForm;
 using Hornbook.Physics.Guides;
 using Hornbook.Physics.Media;
 using Hornbook.Testing;
+using MathNet.Numerics;
 using Xunit;
 
 namespace Hornbook.Physics.Tests.Antennas.Choosing;
@@ -30,6 +31,20 @@ public sealed class OptimumMouthTests
         Close.Relative(length, horn.AxialRadiusE * (1.0 - (horn.Guide.Height / horn.MouthHeight)), 1e-12);
         Close.Relative(length, horn.AxialRadiusH * (1.0 - (horn.Guide.Width / horn.MouthWidth)), 1e-12);
     });
+
+    [Theory]
+    [InlineData(1.5, 0.05)]
+    [InlineData(3.0, 0.01)]
+    public void Costs_little_against_the_best_mouth_of_the_exact_field(double lengthInWaves, double mostDb)
+    {
+        // Independent way: the exact gain climbed by a simplex, started from this mouth.
+        Horn horn = OptimumMouth.ForLength(Feeds.Bench, lengthInWaves * Feeds.Bench.Wavelength);
+        double Loss(double width, double height) => -Decibels.FromRatio(HornFigures.Of(
+            new Horn(horn.Guide, Math.Max(width, horn.Guide.Width), Math.Max(height, horn.Guide.Height), horn.Length, horn.Walls), Feeds.Bench.Frequency).Gain);
+        (double bestWidth, double bestHeight) = FindMinimum.OfFunction(Loss, horn.MouthWidth, horn.MouthHeight, 1e-6, 200);
+        double gainDb = Loss(horn.MouthWidth, horn.MouthHeight) - Loss(bestWidth, bestHeight);
+        Assert.InRange(gainDb, 0.0, mostDb);
+    }
 
     [Fact]
     public void Of_a_long_horn_on_a_tiny_guide_has_the_lags_of_the_free_optimum()
