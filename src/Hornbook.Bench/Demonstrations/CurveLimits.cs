@@ -18,9 +18,9 @@ internal static class CurveLimits
         .. NearZone(scene, curve),
         .. Ripple(scene, curve),
         .. Where(curve, LimitKind.Untrusted, p => p.Reading.Trust.Level == TrustLevel.Outside, (first, places) =>
-            $"The numbers are a guide only {places}: {first.Reading.Trust.Why}"),
+            $"A guide only {places}. {first.Reading.Trust.Why}"),
         .. Where(curve, LimitKind.Untrusted, p => p.Reading.Trust.Level == TrustLevel.Rough, (first, places) =>
-            $"The numbers are good to a few decibels only {places}: {first.Reading.Trust.Why}"),
+            $"Roughly known {places}. {first.Reading.Trust.Why}"),
         .. Detector(scene, curve),
     ];
 

@@ -6,6 +6,11 @@ namespace Hornbook.Bench.Demonstrations;
 /// <summary>What the audience will hear of a demonstration, in one sentence.</summary>
 internal static class Hearing
 {
+    private const double Doubling = 2.0;
+
+    /// <summary>The highest pitch that is counted in steps: what most people hear at all [Hz].</summary>
+    private const double HighestHeard = 20e3;
+
     internal static string Of(Scene scene, Demonstration demonstration, Curve curve, Evaluation evaluation) => (demonstration, evaluation) switch
     {
         (BeamWidthDemonstration d, BeamWidthEvaluation e) => BeamWidth(scene, d, e, curve),
@@ -20,15 +25,15 @@ internal static class Hearing
         string end = demonstration.Turned == BenchEnd.Source ? "source" : "receiver";
         CurvePoint peak = curve.Strongest;
         string half = evaluation.HalfPowerWidth is double width
-            ? $", at half power ({InWords.Angle(width / 2.0)} to either side) {InWords.Tone(scene.Plan.Detection.Hear(peak.Reading.ReceivedPower / 2.0))}"
+            ? $"{InWords.Tone(scene.Hear(peak.Reading.ReceivedPower / 2.0))} at half power, {InWords.Angle(width / 2.0)} to either side, and "
             : string.Empty;
-        return $"As you turn the {end}, the tone is highest at {InWords.Angle(evaluation.PeakAt)}, {InWords.Tone(peak.Reading.Heard)}{half}, "
-            + $"and at {Place(curve, curve.Weakest)} {InWords.Tone(curve.Weakest.Reading.Heard)}: {Steps(curve)} from the strongest to the weakest.";
+        return $"As you turn the {end}, the tone {Goes(curve)} from {InWords.Tone(peak.Reading.Heard)} at {InWords.Angle(evaluation.PeakAt)} "
+            + $"to {half}{InWords.Tone(curve.Weakest.Reading.Heard)} at {Place(curve, curve.Weakest)}: {Steps(curve)}.";
     }
 
     private static string AntennaChange(Curve curve)
     {
-        IEnumerable<string> heard = curve.Points.Select(p => $"with {Place(curve, p)} {InWords.Tone(p.Reading.Heard)}");
+        IEnumerable<string> heard = curve.Points.Select(p => $"{InWords.Tone(p.Reading.Heard)} with {Place(curve, p)}");
         return $"The tone is {InWords.Joined([.. heard])}: {Steps(curve)} between the weakest and the strongest.";
     }
 
@@ -36,21 +41,27 @@ internal static class Hearing
     {
         CurvePoint nearest = curve.Points.MinBy(p => p.Setting.At)!;
         CurvePoint farthest = curve.Points.MaxBy(p => p.Setting.At)!;
-        double twice = 2.0 * nearest.Setting.At;
-        string doubled = string.Empty;
-        if (twice < farthest.Setting.At)
-        {
-            Setting there = nearest.Setting with { At = twice, Receiver = Course.OnAxis(nearest.Setting.Source, nearest.Setting.Receiver, twice) };
-            doubled = $" over {InWords.Tone(Curve.PointOf(scene, there).Reading.Heard)} at twice that distance";
-        }
+        string over = farthest.Setting.At > 1.05 * Doubling * nearest.Setting.At
+            ? $"over {InWords.Tone(TwiceAsFar(scene, nearest).Heard)} at twice that distance "
+            : string.Empty;
+        string twice = Math.Abs((farthest.Setting.At / nearest.Setting.At) - Doubling) < 0.01 ? ", twice as far" : string.Empty;
+        return $"As the receiver moves away, the tone {Goes(curve)} from {InWords.Tone(nearest.Reading.Heard)} at {Place(curve, nearest)} {over}"
+            + $"to {InWords.Tone(farthest.Reading.Heard)} at {Place(curve, farthest)}{twice}: {Steps(curve)}.";
+    }
 
-        return $"As the receiver moves away, the tone falls from {InWords.Tone(nearest.Reading.Heard)} at {Place(curve, nearest)}{doubled} "
-            + $"to {InWords.Tone(farthest.Reading.Heard)} at {Place(curve, farthest)}: {Steps(curve)}.";
+    private static Reading TwiceAsFar(Scene scene, CurvePoint nearest)
+    {
+        Setting setting = nearest.Setting;
+        return scene.Read(setting.Source, Course.OnAxis(setting.Source, setting.Receiver, Doubling * setting.At));
     }
 
     private static string Polarisation(Curve curve) =>
-        $"As you roll the receiver, the tone goes from {InWords.Tone(curve.Strongest.Reading.Heard)} at {Place(curve, curve.Strongest)} "
+        $"As you roll the receiver, the tone {Goes(curve)} from {InWords.Tone(curve.Strongest.Reading.Heard)} at {Place(curve, curve.Strongest)} "
         + $"to {InWords.Tone(curve.Weakest.Reading.Heard)} at {Place(curve, curve.Weakest)}: {Steps(curve)}.";
+
+    /// <summary>Where the tone goes as the wave weakens: a tone law may run either way.</summary>
+    private static string Goes(Curve curve) =>
+        curve.Strongest.Reading.Heard.Tone >= curve.Weakest.Reading.Heard.Tone ? "falls" : "rises";
 
     private static string Place(Curve curve, CurvePoint point) => InWords.Place(curve.Abscissa, point.Setting);
 
@@ -58,5 +69,5 @@ internal static class Hearing
 
     /// <summary>Just-noticeable steps between the highest and the lowest tone of a curve [-].</summary>
     internal static double StepsOf(Curve curve) => PitchSteps.Between(
-        curve.Points.Min(p => p.Reading.Heard.Tone), curve.Points.Max(p => p.Reading.Heard.Tone));
+        Math.Min(HighestHeard, curve.Points.Min(p => p.Reading.Heard.Tone)), Math.Min(HighestHeard, curve.Points.Max(p => p.Reading.Heard.Tone)));
 }

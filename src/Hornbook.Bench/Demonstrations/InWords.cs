@@ -9,8 +9,8 @@ internal static class InWords
     /// <summary>A tone: "1230 Hz (D♯6)", and whether it is clipped or lost.</summary>
     internal static string Tone(HeardTone heard) => heard.State switch
     {
-        ToneState.Drowned => $"the resting tone of {Frequency(heard.Tone)}, lost in the noise",
-        ToneState.Clipped => $"{Note(heard.Tone)}, clipped",
+        ToneState.Drowned => $"the resting tone of {Frequency(heard.Tone)} (lost in the noise)",
+        ToneState.Clipped => $"{Frequency(heard.Tone)} ({Physics.Detection.Note.Nearest(heard.Tone).Name}, clipped)",
         _ => Note(heard.Tone),
     };
 

@@ -20,18 +20,19 @@ internal static class BounceFindings
         (SourceEnd source, ReceiverEnd receiver) = (bench.Source, bench.Receiver);
         double clearance = Clearance(source, receiver);
         double radius = FresnelRadius(bench);
-        double swingDb = SwingDb(bench, 0.0);
-        if (clearance >= radius && swingDb <= FeltDb)
+        double metalDb = SwingDb(Bounce(bench, 0.0));
+        double woodDb = SwingDb(Bounce(bench, 0.0) * TableReflection.OfWood(source.Pose, receiver.Pose));
+        if (clearance >= radius && metalDb <= FeltDb)
         {
             yield break;
         }
 
         string zone = clearance < radius
             ? $"the first Fresnel zone ({InWords.Length(radius)} about the line of sight) is cut by the table, {InWords.Length(clearance)} below"
-            : $"the table lies only {InWords.Length(clearance)} below the line of sight of these broad beams";
-        yield return new Finding(swingDb > FeltDb ? Severity.Weakens : Severity.Note, "table-bounce",
-            $"The axes are low: {zone}.",
-            $"A table that returned every wave would move the reading by up to ±{InWords.Decibels(swingDb)}; wood returns less, metal all. The prediction leaves it out.",
+            : $"the beams are broad enough to light the table, {InWords.Length(clearance)} below the line of sight";
+        yield return new Finding(woodDb > FeltDb ? Severity.Weakens : Severity.Note, "table-bounce",
+            $"The table top sends a second wave to the receiver: {zone}.",
+            $"A wooden table might move the reading by up to ±{InWords.Decibels(woodDb)}, a metal one by ±{InWords.Decibels(metalDb)}; the prediction leaves it out.",
             Mend(bench));
     }
 
@@ -41,14 +42,16 @@ internal static class BounceFindings
     private static double Clearance(SourceEnd source, ReceiverEnd receiver) =>
         0.5 * (source.Pose.Position.Z + receiver.Pose.Position.Z);
 
-    /// <summary>What a perfectly reflecting table would add or take at most with both ends lifted by a height [dB].</summary>
-    private static double SwingDb(Inspection bench, double lift)
+    private static double SwingDb(double bounce) => 2.0 * Decibels.FromRatio(1.0 + bounce);
+
+    /// <summary>The wave by way of a perfectly reflecting table over the direct one, with both ends lifted by a height [-].</summary>
+    private static double Bounce(Inspection bench, double lift)
     {
         SourceEnd source = bench.Source with { Pose = Lifted(bench.Source.Pose, lift) };
         ReceiverEnd receiver = bench.Receiver with { Pose = Lifted(bench.Receiver.Pose, lift) };
         double bounced = bench.Scene.LinkAmplitude(source with { Pose = Mirrored(source.Pose) }, receiver).Magnitude;
         double direct = bench.Scene.LinkAmplitude(source, receiver).Magnitude;
-        return 2.0 * Decibels.FromRatio(1.0 + (bounced / Math.Max(direct, double.Epsilon)));
+        return bounced / Math.Max(direct, double.Epsilon);
     }
 
     private static Mend Mend(Inspection bench)
@@ -57,13 +60,13 @@ internal static class BounceFindings
         double needed = FresnelRadius(bench) + highest - Clearance(bench.Source, bench.Receiver);
         for (double height = Math.Ceiling(Math.Max(needed, highest) / Step) * Step; height <= HighestAxis; height += Step)
         {
-            if (SwingDb(bench, height - highest) <= FeltDb)
+            if (SwingDb(Bounce(bench, height - highest)) <= FeltDb)
             {
                 return new Mend($"Raise both axes to {InWords.Length(height)}.");
             }
         }
 
-        return new Mend("Lay an absorber (or a crumpled blanket of foil-free foam) on the table half way, or use narrower beams.");
+        return new Mend("Lay an absorber on the table half way between the ends, or use narrower beams.");
     }
 
     private static Pose Lifted(Pose pose, double lift) => pose with { Position = pose.Position + new Vector(0.0, 0.0, lift) };

@@ -8,8 +8,8 @@ internal static class NearZoneFindings
     /// <summary>Errors of the far-zone formulas up to this are lost among those of a table-top bench [dB].</summary>
     private const double FeltDb = 0.5;
 
-    /// <summary>Half width of the standing-wave band from which it is heard as a fault [dB].</summary>
-    private const double RippleFeltDb = 0.8;
+    /// <summary>Half width of the standing-wave band from which it is worth a word [dB]: in volts, 7 % at a square law.</summary>
+    private const double RippleFeltDb = 0.3;
 
     internal static IEnumerable<Finding> Of(Inspection bench) => [.. NearZone(bench), .. Ripple(bench)];
 
@@ -33,7 +33,7 @@ internal static class NearZoneFindings
     {
         if (bench.Reading.RippleDb > RippleFeltDb)
         {
-            yield return new Finding(Severity.Weakens, "standing-waves",
+            yield return new Finding(Severity.Note, "standing-waves",
                 $"Standing waves between the mouths move the reading by ±{InWords.Decibels(bench.Reading.RippleDb)}.",
                 $"Each quarter wavelength ({InWords.Length(bench.Wavelength / 4.0)}) of distance takes the tone from one end of that band to the other.",
                 new Mend($"Move the receiver farther away, or read twice, {InWords.Length(bench.Wavelength / 4.0)} apart, and take the mean."));
