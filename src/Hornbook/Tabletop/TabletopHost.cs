@@ -1,10 +1,99 @@
+using System.Globalization;
+using Hornbook.Bench.Readings;
+using Hornbook.Commands.Typing;
+using Microsoft.AspNetCore.Connections;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.HostFiltering;
+
 namespace Hornbook.Tabletop;
 
-/// <summary>Serves the tabletop page.</summary>
+/// <summary>Serves the tabletop page to this machine only.</summary>
 internal static class TabletopHost
 {
+    /// <summary>Where the page is served if nothing else is asked for.</summary>
     internal const int DefaultPort = 5210;
 
-    internal static Task<int> RunAsync(string? benchPath, int port, bool openBrowser, CancellationToken cancellation) =>
-        throw new NotImplementedException();
+    /// <summary>The bench that is shown where none is named.</summary>
+    internal static string ExamplePath { get; } = Path.Combine(AppContext.BaseDirectory, "examples", "evening-bench.toml");
+
+    /// <summary>Serves the page of a bench file until it is stopped.</summary>
+    /// <param name="benchPath">The bench file; null for the example.</param>
+    /// <param name="port">Wanted; a free one is taken where that is in use, or for 0.</param>
+    /// <param name="openBrowser">Whether to open a browser, if there is one.</param>
+    /// <param name="cancellation">Ctrl-C: the normal end.</param>
+    /// <returns>0.</returns>
+    /// <exception cref="Commands.BadInputException">The bench file cannot be used.</exception>
+    internal static async Task<int> RunAsync(string? benchPath, int port, bool openBrowser, CancellationToken cancellation)
+    {
+        string path = benchPath ?? ExamplePath;
+        Scene scene = BenchArgument.Scene(path);
+        await using WebApplication app = await StartAsync(scene, Path.GetFileName(path), port);
+        string address = app.Urls.Single();
+        Console.WriteLine($"The tabletop of {Path.GetFileName(path)} is at {address}");
+        Console.WriteLine("Only this machine can see it. Ctrl-C ends it.");
+        if (openBrowser)
+        {
+            BrowserWindow.TryOpen(address);
+        }
+
+        await app.WaitForShutdownAsync(cancellation);
+        return 0;
+    }
+
+    /// <summary>A page for a bench, not started yet.</summary>
+    /// <param name="scene">The bench.</param>
+    /// <param name="name">What the page calls its file.</param>
+    /// <param name="port">On 127.0.0.1; 0 takes a free one.</param>
+    internal static WebApplication Build(Scene scene, string name, int port)
+    {
+        WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
+        {
+            // The program may be started from any folder; its static files stand beside it.
+            ContentRootPath = AppContext.BaseDirectory,
+            ApplicationName = typeof(TabletopHost).Assembly.GetName().Name,
+            EnvironmentName = Environments.Production,
+        });
+        builder.WebHost.UseStaticWebAssets();
+        builder.WebHost.UseUrls(string.Create(CultureInfo.InvariantCulture, $"http://127.0.0.1:{port}"));
+        builder.Logging.ClearProviders();
+        builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Error);
+        AddServices(builder.Services, new LoadedBench(scene, name));
+        WebApplication app = builder.Build();
+        app.UseMiddleware<LoopbackOnly>();
+        app.UseAntiforgery();
+        app.MapStaticAssets();
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
+        return app;
+    }
+
+    private static void AddServices(IServiceCollection services, LoadedBench bench)
+    {
+        services.AddRazorComponents().AddInteractiveServerComponents();
+        services.AddSingleton(bench);
+        services.AddScoped<BenchSession>();
+        services.AddSingleton(TimeProvider.System);
+        // Keys live as long as the program: nothing is written to the home folder.
+        services.AddSingleton<IDataProtectionProvider, EphemeralDataProtectionProvider>();
+        services.Configure<HostFilteringOptions>(options => options.AllowedHosts = [.. LoopbackOnly.Hosts]);
+        // Open pages must not hold up Ctrl-C.
+        services.Configure<HostOptions>(options => options.ShutdownTimeout = TimeSpan.FromSeconds(2));
+    }
+
+    private static async Task<WebApplication> StartAsync(Scene scene, string name, int port)
+    {
+        WebApplication wanted = Build(scene, name, port);
+        try
+        {
+            await wanted.StartAsync();
+            return wanted;
+        }
+        catch (IOException taken) when (taken.InnerException is AddressInUseException)
+        {
+            await wanted.DisposeAsync();
+            Console.WriteLine($"Port {port} is in use; another one is taken.");
+            WebApplication other = Build(scene, name, 0);
+            await other.StartAsync();
+            return other;
+        }
+    }
 }

@@ -1,0 +1,69 @@
+using System.Globalization;
+using Hornbook.Physics.Detection;
+
+namespace Hornbook.Tabletop;
+
+/// <summary>A quantity as the page shows it; the one place where the page chooses units and digits.</summary>
+/// <param name="Number">Digits, with a true minus sign.</param>
+/// <param name="Unit">Its unit.</param>
+public readonly record struct Shown(string Number, string Unit)
+{
+    private const double DegreesPerRadian = 180.0 / Math.PI;
+
+    public override string ToString() => $"{Number} {Unit}";
+
+    /// <summary>A tone [Hz].</summary>
+    public static Shown Tone(double frequency) => new(Text(frequency, frequency < 100.0 ? "0.0" : "0"), "Hz");
+
+    /// <summary>An oscillator's frequency [Hz].</summary>
+    public static Shown Microwave(double frequency) => new(Text(frequency / 1e9, "0.000"), "GHz");
+
+    /// <summary>A voltage [V].</summary>
+    public static Shown Voltage(double volts) => Math.Abs(volts) switch
+    {
+        0.0 => new("0", "V"),
+        >= 0.1 => new(Text(volts, "0.00"), "V"),
+        >= 1e-4 => new(Text(volts * 1e3, "0.00"), "mV"),
+        _ => new(Text(volts * 1e6, "0.0"), "µV"),
+    };
+
+    /// <summary>A level [dB].</summary>
+    public static Shown Level(double levelDb) => new(Text(levelDb, "0.0"), "dB");
+
+    /// <summary>A power [dBm].</summary>
+    public static Shown PowerLevel(double levelDbm) => new(Text(levelDbm, "0.0"), "dBm");
+
+    /// <summary>A power [W].</summary>
+    public static Shown Power(double watts) => Math.Abs(watts) switch
+    {
+        >= 1.0 => new(Text(watts, "0.0"), "W"),
+        >= 1e-3 => new(Text(watts * 1e3, "0.0"), "mW"),
+        _ => new(Text(watts * 1e6, "0.0"), "µW"),
+    };
+
+    /// <summary>A length on the bench [m].</summary>
+    public static Shown Length(double metres) => new(Text(metres * 1e2, "0.0"), "cm");
+
+    /// <summary>An angle [rad].</summary>
+    public static Shown Angle(double radians) => new(Text(radians * DegreesPerRadian, "0.#"), "°");
+
+    /// <summary>The nearest note and how far the tone is off it [Hz]: "A4" and "+12 cents".</summary>
+    public static Shown NearestNote(double frequency)
+    {
+        Note note = Note.Nearest(frequency);
+        string sign = note.Cents >= 0.5 ? "+" : string.Empty;
+        return new(note.Name.Replace('#', '\u266F'), $"{sign}{Text(note.Cents, "0")} cents");
+    }
+
+    private static string Text(double number, string format)
+    {
+        if (!double.IsFinite(number))
+        {
+            return number < 0.0 ? "\u2212∞" : "–";
+        }
+
+        string digits = number.ToString(format, CultureInfo.InvariantCulture);
+        bool rounded = digits.AsSpan().IndexOfAnyInRange('1', '9') < 0; // to nothing, which has no sign
+        return rounded ? digits.TrimStart('-') : digits.Replace('-', '\u2212');
+    }
+}

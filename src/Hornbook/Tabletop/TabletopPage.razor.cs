@@ -1,0 +1,42 @@
+using Hornbook.Tabletop.Hands;
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+
+namespace Hornbook.Tabletop;
+
+/// <summary>The page: it puts the parts together, and gives the browser's pointer and keys to <see cref="BenchHands"/>.</summary>
+public sealed partial class TabletopPage : IAsyncDisposable
+{
+    private DotNetObjectReference<BenchHands>? _hands;
+    private IJSObjectReference? _module;
+    private bool _ready;
+
+    [Inject]
+    public required BenchSession Session { get; set; }
+
+    [Inject]
+    public required IJSRuntime Browser { get; set; }
+
+    protected override void OnInitialized() => Session.Changed += StateHasChanged;
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (!firstRender)
+        {
+            return;
+        }
+
+        _hands = DotNetObjectReference.Create(new BenchHands(Session));
+        _module = await Browser.InvokeAsync<IJSObjectReference>("import", "./tabletop/hands.js");
+        await _module.InvokeVoidAsync("attach", "tabletop", _hands);
+        _ready = true;
+        StateHasChanged();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        Session.Changed -= StateHasChanged;
+        _hands?.Dispose();
+        await Browsers.LetGo(_module);
+    }
+}

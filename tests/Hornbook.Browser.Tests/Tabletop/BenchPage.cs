@@ -1,0 +1,73 @@
+using System.Globalization;
+using Hornbook.Physics;
+using Hornbook.Testing;
+using Microsoft.Playwright;
+
+namespace Hornbook.Browser.Tests.Tabletop;
+
+/// <summary>The page in a window, with the hands and eyes of a visitor.</summary>
+public sealed record BenchPage(IPage Window)
+{
+    public Task<string> TextAsync(string id) => Window.InnerTextAsync($"#{id}");
+
+    /// <summary>A typed number as it stands, in the unit of the page.</summary>
+    public async Task<double> FieldAsync(string id) =>
+        double.Parse(await Window.InputValueAsync($"#{id}"), CultureInfo.InvariantCulture);
+
+    /// <summary>Where the typed numbers say that the receiver is.</summary>
+    public async Task<Pose> ReceiverAsync()
+    {
+        const double Degree = Math.PI / 180.0;
+        return new Pose(
+            new Vector(await Cm("along"), await Cm("left"), await Cm("height")),
+            Degree * await FieldAsync("receiver-turn"),
+            Degree * await FieldAsync("receiver-tilt"),
+            Degree * await FieldAsync("receiver-roll"));
+
+        async Task<double> Cm(string key) => 1e-2 * await FieldAsync($"receiver-{key}");
+    }
+
+    /// <summary>The middle of something on the screen [CSS px].</summary>
+    public async Task<(float X, float Y)> MiddleAsync(string selector)
+    {
+        LocatorBoundingBoxResult box = await Window.Locator(selector).BoundingBoxAsync()
+            ?? throw new InvalidOperationException($"{selector} is not on the screen");
+        return (box.X + (box.Width / 2), box.Y + (box.Height / 2));
+    }
+
+    /// <summary>CSS pixels for a millimetre of the bench, the same in both views.</summary>
+    public Task<float> ScaleAsync() => Window.EvaluateAsync<float>("() => document.querySelector('.sheet').getScreenCTM().a");
+
+    /// <summary>Takes hold of something and moves the pointer by millimetres of the bench (y down the screen), in steps.</summary>
+    public async Task DragAsync(string selector, double rightMm, double downMm, int steps = 8)
+    {
+        (float x, float y) = await MiddleAsync(selector);
+        float scale = await ScaleAsync();
+        await Window.Mouse.MoveAsync(x, y);
+        await Window.Mouse.DownAsync();
+        await Window.Mouse.MoveAsync(x + (float)(rightMm * scale), y + (float)(downMm * scale), new MouseMoveOptions { Steps = steps });
+        await Window.Mouse.UpAsync();
+    }
+
+    /// <summary>Checks again and again until the check holds; after some seconds its own complaint goes through.</summary>
+    public static async Task SoonAsync(Func<Task> check)
+    {
+        DateTime patience = DateTime.UtcNow.AddSeconds(5.0);
+        while (true)
+        {
+            try
+            {
+                await check();
+                return;
+            }
+            catch (Exception complaint) when (complaint is NotCloseException or Xunit.Sdk.XunitException && DateTime.UtcNow < patience)
+            {
+                await Task.Delay(30);
+            }
+        }
+    }
+
+    /// <summary>Waits until a typed number has become this.</summary>
+    public Task FieldBecomesAsync(string id, double expected, double tolerance) =>
+        SoonAsync(async () => Close.Absolute(expected, await FieldAsync(id), tolerance));
+}

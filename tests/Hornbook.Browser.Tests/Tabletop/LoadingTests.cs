@@ -1,0 +1,55 @@
+using System.Net;
+using Hornbook.Tabletop;
+using Microsoft.Playwright;
+using Xunit;
+
+namespace Hornbook.Browser.Tests.Tabletop;
+
+[Collection(nameof(ServedPage))]
+public sealed class LoadingTests(ServedPage served)
+{
+    [Fact]
+    public async Task The_page_loads_without_a_complaint_in_the_console_and_asks_nothing_of_other_machines()
+    {
+        IPage window = await served.WindowAsync(Screen.Wide);
+        List<string> complaints = [];
+        List<Uri> asked = [];
+        window.Console += (_, message) =>
+        {
+            if (message.Type is "error" or "warning")
+            {
+                complaints.Add(message.Text);
+            }
+        };
+        window.PageError += (_, error) => complaints.Add(error);
+        window.Request += (_, request) => asked.Add(new Uri(request.Url));
+        window.WebSocket += (_, socket) => asked.Add(new Uri(socket.Url));
+        IResponse? response = await window.GotoAsync(served.Address);
+        await window.WaitForSelectorAsync("main[data-ready=yes]");
+        await window.ClickAsync("#sound");
+        await window.ClickAsync("#sound");
+
+        Assert.Equal(LoopbackOnly.ContentPolicy, await response!.HeaderValueAsync("content-security-policy"));
+        Assert.Empty(complaints);
+        Assert.Contains(asked, uri => uri.Scheme == "ws");
+        Assert.Contains(asked, uri => uri.AbsolutePath.EndsWith("tone.js", StringComparison.Ordinal));
+        Assert.All(asked, uri => Assert.Equal(IPAddress.Loopback.ToString(), uri.Host));
+    }
+
+    [Fact]
+    public async Task A_script_or_style_that_was_smuggled_into_the_page_does_not_run()
+    {
+        BenchPage page = await served.OpenAsync();
+        bool ran = await page.Window.EvaluateAsync<bool>(
+            """
+            async () => {
+              const script = document.createElement('script');
+              script.textContent = 'window.smuggled = true';
+              document.body.append(script);
+              await new Promise(done => setTimeout(done, 50));
+              return window.smuggled === true;
+            }
+            """);
+        Assert.False(ran);
+    }
+}

@@ -1,0 +1,87 @@
+using Hornbook.Bench.Readings;
+using Hornbook.Physics;
+using Hornbook.Tabletop;
+using Hornbook.Testing;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.Playwright;
+using Xunit;
+
+namespace Hornbook.Browser.Tests.Tabletop;
+
+/// <summary>The example bench served to a real browser; started once for all tests.</summary>
+public sealed class ServedPage : IAsyncLifetime
+{
+    private WebApplication? _app;
+    private IPlaywright? _playwright;
+    private IBrowser? _browser;
+
+    public Scene Scene { get; } = ExampleBench.Scene;
+
+    public string Address { get; private set; } = string.Empty;
+
+    public async ValueTask InitializeAsync()
+    {
+        if (Chromium.MaySkip)
+        {
+            return;
+        }
+
+        _app = TabletopHost.Build(Scene, "example.toml", port: 0);
+        await _app.StartAsync();
+        Address = _app.Urls.Single();
+        _playwright = await Playwright.CreateAsync();
+        _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
+        {
+            ExecutablePath = Chromium.Path,
+            Args =
+            [
+                "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+                "--disable-component-update", "--disable-sync",
+            ],
+        });
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_browser is not null)
+        {
+            await _browser.CloseAsync();
+        }
+
+        _playwright?.Dispose();
+        if (_app is not null)
+        {
+            await _app.DisposeAsync();
+        }
+    }
+
+    /// <summary>What the scene reads with the receiver in a pose.</summary>
+    public Reading ReadAt(Pose receiver) => Scene.Read(Scene.Plan.Source, Scene.Plan.Receiver with { Pose = receiver });
+
+    /// <summary>An empty window of its own; the test is skipped where there is no browser.</summary>
+    public async Task<IPage> WindowAsync(Screen screen)
+    {
+        Assert.SkipWhen(Chromium.MaySkip, Chromium.Missing);
+        IBrowserContext context = await _browser!.NewContextAsync(new BrowserNewContextOptions
+        {
+            ViewportSize = new ViewportSize { Width = screen.Width, Height = screen.Height },
+            ColorScheme = screen.Scheme,
+            HasTouch = screen.Touch,
+            ReducedMotion = ReducedMotion.Reduce,
+        });
+        return await context.NewPageAsync();
+    }
+
+    /// <summary>A window with the page in it, ready for hands.</summary>
+    public async Task<BenchPage> OpenAsync(Screen? screen = null)
+    {
+        IPage window = await WindowAsync(screen ?? Screen.Wide);
+        await window.GotoAsync(Address);
+        await window.WaitForSelectorAsync("main[data-ready=yes]");
+        return new BenchPage(window);
+    }
+}
+
+/// <summary>All browser tests share one server and one browser, and run one after the other.</summary>
+[CollectionDefinition(nameof(ServedPage))]
+public sealed class ServedPageDefinition : ICollectionFixture<ServedPage>;
