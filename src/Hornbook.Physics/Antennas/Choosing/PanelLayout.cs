@@ -7,6 +7,8 @@ namespace Hornbook.Physics.Antennas.Choosing;
 public sealed record PanelLayout(IReadOnlyList<PlacedPanel> Panels, double Width, double Height)
 {
     /// <summary>All four panels in one row: top, side, bottom, side.</summary>
+    /// <param name="horn">The horn.</param>
+    /// <param name="seam">Strip on both slanted edges of top and bottom [m]; ≥ 0.</param>
     public static PanelLayout OneRow(Horn horn, double seam)
     {
         Panel broad = Panel.Broad(horn, seam), side = Panel.Side(horn);
@@ -14,6 +16,8 @@ public sealed record PanelLayout(IReadOnlyList<PlacedPanel> Panels, double Width
     }
 
     /// <summary>Top and bottom in one row, the two sides in another above it.</summary>
+    /// <param name="horn">The horn.</param>
+    /// <param name="seam">Strip on both slanted edges of top and bottom [m]; ≥ 0.</param>
     public static PanelLayout TwoRows(Horn horn, double seam)
     {
         Panel broad = Panel.Broad(horn, seam), side = Panel.Side(horn);

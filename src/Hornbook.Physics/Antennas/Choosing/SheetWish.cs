@@ -36,7 +36,7 @@ internal static class SheetWish
 
     private static Candidate? Best(Feed feed, double seam, Nesting nesting, double along, double across)
     {
-        double lowA = feed.Guide.Width, highA = Math.Max(lowA, along), lowB = feed.Guide.Height, highB = Math.Max(lowB, along);
+        double lowA = feed.Guide.Width, highA = Widest(feed, lowA, along), lowB = feed.Guide.Height, highB = Widest(feed, lowB, along);
         Candidate? best = null;
         for (int round = 0; round < Rounds; round++)
         {
@@ -61,6 +61,10 @@ internal static class SheetWish
 
         return best;
     }
+
+    // No side of a mouth is longer than the sheet, nor than the longest horn can use.
+    private static double Widest(Feed feed, double throat, double along) => Math.Max(
+        throat, Math.Min(along, OptimumMouth.Side(throat, MostLag, HornWish.LongestInWaves * feed.Wavelength * feed.Wavelength)));
 
     private static (double Low, double High) Around(double side, double step, double throat)
     {
