@@ -17,6 +17,7 @@ internal static class AntennaCommand
     internal static Command Create()
     {
         Typed typed = new();
+        Option<double?> tolerance = ToleranceOption.Create();
         Option<string?> figure = OutputFile.Figure("Draw the pattern into a file");
         Command command = new ExampledCommand("antenna", "Says what an antenna does: gain, beam, near zone, and what a build error costs.")
         {
@@ -28,6 +29,7 @@ internal static class AntennaCommand
             ],
         };
         typed.AddTo(command);
+        command.Add(tolerance);
         command.Add(figure);
         Reporting.Attach(command, (parsed, progress, cancellation) =>
         {
@@ -38,7 +40,7 @@ internal static class AntennaCommand
                 OutputFile.Write(path, PatternFigure.Of(name, antenna), parsed.InvocationConfiguration.Error);
             }
 
-            return new Outcome(AntennaReport.Of(name, antenna));
+            return new Outcome(AntennaReport.Of(name, antenna, ToleranceOption.Of(parsed, tolerance)));
         });
         return command;
     }

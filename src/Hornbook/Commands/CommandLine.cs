@@ -42,6 +42,7 @@ internal static class CommandLine
             CheckCommand.Create(),
             PredictCommand.Create(),
             AntennaCommand.Create(),
+            ChooseCommand.Create(),
             GuideCommand.Create(),
             TabletopCommand.Create(),
             CompletionCommand.Create(),

@@ -62,7 +62,10 @@ internal sealed record AntennaReport : IReport
     /// <summary>Gain that a small probe on the axis finds at a distance from the mouth.</summary>
     public required IReadOnlyList<NearGainReport> NearGains { get; init; }
 
-    internal static AntennaReport Of(string name, Antenna antenna) => new()
+    /// <summary>What it costs when the horn is not made exactly; null for an open guide.</summary>
+    public required BuildErrorReport? BuildErrors { get; init; }
+
+    internal static AntennaReport Of(string name, Antenna antenna, double tolerance) => new()
     {
         Name = name,
         Guide = StandardGuides.Matching(antenna.Shape.Guide)?.Name
@@ -86,6 +89,7 @@ internal sealed record AntennaReport : IReport
         TrustedToDeg = FarPattern.TrustedAngle * 180.0 / Math.PI,
         Planes = [.. Enum.GetValues<PatternPlane>().Select(plane => PlaneReport.Of(antenna, plane))],
         NearGains = [.. NearDistances.Select(distance => NearGainReport.Of(antenna, distance))],
+        BuildErrors = antenna.Shape is Horn built ? BuildErrorReport.Of(built, antenna.Frequency, tolerance) : null,
     };
 
     /// <inheritdoc/>
@@ -100,6 +104,7 @@ internal sealed record AntennaReport : IReport
         page.Paragraph($"Beyond {TrustedToDeg:F0} deg off the axis the outside of the walls decides, which is left out: do not trust the pattern there.");
         page.Heading("Gain found on the axis close by");
         page.Table(NearTable());
+        BuildErrors?.Describe(page);
     }
 
     private static double ClosedForm(Antenna antenna) => antenna.Shape is Horn horn

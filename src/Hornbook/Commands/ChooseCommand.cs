@@ -1,0 +1,115 @@
+using System.CommandLine;
+using Hornbook.Bench.Files.Quantities;
+using Hornbook.Commands.Printing;
+using Hornbook.Commands.Reports;
+using Hornbook.Commands.Typing;
+using Hornbook.Drawing.Figures;
+using Hornbook.Physics;
+using Hornbook.Physics.Antennas.Choosing;
+using Hornbook.Physics.Guides;
+using Hornbook.Physics.Media;
+
+namespace Hornbook.Commands;
+
+/// <summary>choose: a horn from a wish.</summary>
+internal static class ChooseCommand
+{
+    private const int TradePoints = 9;
+
+    internal static Command Create()
+    {
+        Wishes wishes = new();
+        Option<RectangularGuide?> guide = GuideOption.Create("The guide that the horn joins, by name or \"22.86 mm x 10.16 mm\".");
+        guide.Required = true;
+        Option<double?> frequency = QuantityOption.Create("--frequency", Quantity.Frequency, "10.525 GHz", "Frequency.");
+        frequency.Required = true;
+        Option<Conductor> walls = WallsOption.Create();
+        Option<double?> tolerance = ToleranceOption.Create();
+        Option<string?> figure = OutputFile.Figure("Draw what length buys into a file");
+        Command command = new ExampledCommand("choose", "Designs a horn from what is wished of it, ready to be built.")
+        {
+            Examples =
+            [
+                ("hornbook choose --guide WR-90 --frequency \"10.525 GHz\" --gain \"17 dB\"", "The shortest horn for a gain"),
+                ("hornbook choose --guide WR-90 --frequency \"10.525 GHz\" \\\n      --beam-e \"20 deg\" --beam-h \"22 deg\"", "A horn for two half-power widths"),
+                ("hornbook choose --guide WR-42 --frequency \"24.125 GHz\" \\\n      --sheet \"20 cm x 30 cm\" --seam \"6 mm\" --figure trade.svg", "The best horn that a sheet of metal yields"),
+            ],
+        };
+        wishes.AddTo(command);
+        foreach (Option option in new Option[] { guide, frequency, walls, tolerance, figure })
+        {
+            command.Add(option);
+        }
+
+        Reporting.Attach(command, (typed, progress, cancellation) =>
+        {
+            RectangularGuide chosenGuide = typed.GetRequiredValue(guide)!;
+            double f = typed.GetRequiredValue(frequency)!.Value;
+            Sized.RequireWave(chosenGuide, f);
+            Feed feed = new(chosenGuide, f, typed.GetRequiredValue(walls));
+            progress.Begin("looking for a horn");
+            (string wish, HornChoice choice) = wishes.Grant(typed, feed);
+            IReadOnlyList<HornFigures> trade = choice.IsFound ? Trade(feed, choice.Figures) : [];
+            if (typed.GetValue(figure) is { } path && choice.IsFound)
+            {
+                OutputFile.Write(path, TradeFigure.Of(wish, trade, choice.Figures), typed.InvocationConfiguration.Error);
+            }
+
+            ChoiceReport report = ChoiceReport.Of(wish, choice, ToleranceOption.Of(typed, tolerance), trade);
+            return new Outcome(report, choice.IsFound ? ExitCode.Fine : ExitCode.Spoiled);
+        });
+        return command;
+    }
+
+    // From half the chosen length to twice.
+    private static IReadOnlyList<HornFigures> Trade(Feed feed, HornFigures chosen)
+    {
+        double longest = HornWish.LongestInWaves * feed.Wavelength;
+        return TradeCurve.Of(feed, 0.5 * chosen.Horn.Length, Math.Min(2.0 * chosen.Horn.Length, longest), TradePoints);
+    }
+
+    // The three kinds of wish, of which exactly one is uttered.
+    private sealed class Wishes
+    {
+        private readonly Option<double?> _gain = QuantityOption.Create("--gain", QuantityOption.Gain, "17 dB", "Wished gain over an isotropic radiator.");
+        private readonly Option<double?> _beamE = QuantityOption.Create("--beam-e", Quantity.Angle, "20 deg", "Wished half-power width in the E plane, full angle.");
+        private readonly Option<double?> _beamH = QuantityOption.Create("--beam-h", Quantity.Angle, "22 deg", "Wished half-power width in the H plane, full angle.");
+        private readonly Option<string?> _sheet = new("--sheet") { Description = "The best that can be cut from a sheet of this size.", HelpName = "\"20 cm x 30 cm\"" };
+        private readonly Option<double?> _seam = QuantityOption.Create("--seam", Quantity.Length, "6 mm", "Strip left for joining, on two of the four panels; none without it.");
+
+        internal void AddTo(Command command)
+        {
+            foreach (Option option in new Option[] { _gain, _beamE, _beamH, _sheet, _seam })
+            {
+                command.Add(option);
+            }
+        }
+
+        internal (string Wish, HornChoice Choice) Grant(ParseResult typed, Feed feed) =>
+            (typed.GetValue(_gain), typed.GetValue(_beamE), typed.GetValue(_beamH), typed.GetValue(_sheet)) switch
+            {
+                ({ } gain, null, null, null) => ($"a gain of {Show.Db(Decibels.FromRatio(gain), "dBi")}", HornWish.ForGain(feed, gain)),
+                (null, { } e, { } h, null) => ($"a beam of {Show.Degrees(e)} (E) by {Show.Degrees(h)} (H)", Beam(feed, e, h)),
+                (null, null, null, { } sheet) => ($"a horn from a sheet of {sheet}", HornWish.FromSheet(feed, Sheet(sheet, typed.GetValue(_seam) ?? 0.0))),
+                _ => throw new BadInputException("wish for one thing: --gain, or --beam-e with --beam-h, or --sheet"),
+            };
+
+        private static HornChoice Beam(Feed feed, double e, double h) => IsWidth(e) && IsWidth(h)
+            ? HornWish.ForBeam(feed, e, h)
+            : throw new BadInputException("--beam-e and --beam-h are full angles, more than 0 and at most 180 deg");
+
+        private static bool IsWidth(double angle) => angle is > 0.0 and <= Math.PI;
+
+        private static MetalSheet Sheet(string text, double seam)
+        {
+            if (TwoLengths.Read(text, out (double First, double Second) size) is { } wrong)
+            {
+                throw new BadInputException($"--sheet: {wrong}");
+            }
+
+            return size is { First: > 0.0, Second: > 0.0 } && seam >= 0.0
+                ? new MetalSheet(size.First, size.Second, seam)
+                : throw new BadInputException("--sheet has both sides greater than zero, and --seam is not negative");
+        }
+    }
+}

@@ -1,0 +1,46 @@
+using System.Globalization;
+using Hornbook.Commands.Printing;
+using Hornbook.Physics;
+using Hornbook.Physics.Antennas.Choosing;
+
+namespace Hornbook.Commands.Reports;
+
+/// <summary>What an error in one dimension changes, with the dimension too small and too large.</summary>
+internal sealed record DimensionErrorReport(
+    HornDimension Dimension,
+    double ErrorM,
+    double GainIfSmallerDb,
+    double GainIfLargerDb,
+    double? HalfPowerWidthEIfSmallerDeg,
+    double? HalfPowerWidthEIfLargerDeg,
+    double? HalfPowerWidthHIfSmallerDeg,
+    double? HalfPowerWidthHIfLargerDeg)
+{
+    internal static DimensionErrorReport Of(BuildError error, HornFigures drawn) => new(
+        error.Dimension,
+        error.Error,
+        Decibels.FromRatio(error.Smaller.Gain / drawn.Gain),
+        Decibels.FromRatio(error.Larger.Gain / drawn.Gain),
+        Degrees(error.Smaller.HalfPowerWidthE - drawn.HalfPowerWidthE),
+        Degrees(error.Larger.HalfPowerWidthE - drawn.HalfPowerWidthE),
+        Degrees(error.Smaller.HalfPowerWidthH - drawn.HalfPowerWidthH),
+        Degrees(error.Larger.HalfPowerWidthH - drawn.HalfPowerWidthH));
+
+    internal void AddTo(TextTable table) => table.Row(
+        Word(), Change(GainIfSmallerDb, "dB"), Change(GainIfLargerDb, "dB"), Change(HalfPowerWidthEIfSmallerDeg, "deg"),
+        Change(HalfPowerWidthEIfLargerDeg, "deg"), Change(HalfPowerWidthHIfSmallerDeg, "deg"), Change(HalfPowerWidthHIfLargerDeg, "deg"));
+
+    private string Word() => Dimension switch
+    {
+        HornDimension.MouthWidth => "mouth width",
+        HornDimension.MouthHeight => "mouth height",
+        HornDimension.Length => "length",
+        HornDimension.GuideWidth => "guide width",
+        _ => "guide height",
+    };
+
+    private static string Change(double? change, string unit) =>
+        change is { } c ? string.Create(CultureInfo.InvariantCulture, $"{c:+0.00;-0.00;0.00} {unit}") : "none";
+
+    private static double? Degrees(double? angle) => angle * 180.0 / Math.PI;
+}
