@@ -21,9 +21,9 @@ internal static class CommandLine
         try
         {
             ParseResult typed = Root().Parse(arguments);
-            if (typed.Action is ParseErrorAction mistake)
+            if (typed.Action is ParseErrorAction)
             {
-                return Refuse(typed, mistake, error);
+                return Refuse(Narrowed(typed), error);
             }
 
             return await typed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = output, Error = error });
@@ -55,10 +55,18 @@ internal static class CommandLine
         return root;
     }
 
+    // After a mistyped command nothing of the rest can be understood, and nothing need be said of it.
+    private static ParseResult Narrowed(ParseResult typed) =>
+        typed.CommandResult.Command is RootCommand && typed.UnmatchedTokens.Count > 1 ? Root().Parse([typed.UnmatchedTokens[0]]) : typed;
+
     // The library's own words and its guess at what was meant, all on the error stream.
-    private static int Refuse(ParseResult typed, ParseErrorAction mistake, TextWriter error)
+    private static int Refuse(ParseResult typed, TextWriter error)
     {
-        mistake.ShowHelp = false;
+        if (typed.Action is ParseErrorAction mistake)
+        {
+            mistake.ShowHelp = false;
+        }
+
         typed.Invoke(new InvocationConfiguration { Output = error, Error = error });
         string command = typed.CommandResult.Command is RootCommand ? string.Empty : $" {typed.CommandResult.Command.Name}";
         error.WriteLine($"Type 'hornbook{command} --help' to see what fits.");

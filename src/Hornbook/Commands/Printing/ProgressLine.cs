@@ -1,6 +1,6 @@
 namespace Hornbook.Commands.Printing;
 
-/// <summary>Says how far something is, on one line of the error stream, once it has taken longer than a second.</summary>
+/// <summary>Says what is under way and how far it is, on one line of the error stream, once it has taken longer than a second.</summary>
 /// <remarks>On a terminal the line is written over; elsewhere a line comes every five seconds.</remarks>
 internal sealed class ProgressLine : IProgress<double>, IDisposable
 {
@@ -12,7 +12,9 @@ internal sealed class ProgressLine : IProgress<double>, IDisposable
     private readonly TimeSpan _pace;
     private readonly TimeProvider _clock;
     private readonly long _start;
+    private readonly ITimer _timer;
     private string _task = "working";
+    private double? _share;
     private TimeSpan _next = Patience;
     private bool _open;
 
@@ -23,6 +25,7 @@ internal sealed class ProgressLine : IProgress<double>, IDisposable
         _output = output;
         _overwrites = overwrites;
         _pace = overwrites ? TimeSpan.FromMilliseconds(100) : TimeSpan.FromSeconds(5);
+        _timer = clock.CreateTimer(_ => WriteIfDue(), null, Patience, _pace);
     }
 
     /// <summary>Progress on the error stream of a command.</summary>
@@ -34,12 +37,36 @@ internal sealed class ProgressLine : IProgress<double>, IDisposable
     {
         lock (_lock)
         {
-            _task = task;
+            (_task, _share) = (task, null);
         }
     }
 
     /// <inheritdoc/>
     public void Report(double value)
+    {
+        lock (_lock)
+        {
+            _share = value;
+        }
+
+        WriteIfDue();
+    }
+
+    /// <summary>Wipes the line.</summary>
+    public void Dispose()
+    {
+        _timer.Dispose();
+        lock (_lock)
+        {
+            _next = TimeSpan.MaxValue;
+            if (_open)
+            {
+                _output.Write("\r\e[K");
+            }
+        }
+    }
+
+    private void WriteIfDue()
     {
         lock (_lock)
         {
@@ -51,21 +78,8 @@ internal sealed class ProgressLine : IProgress<double>, IDisposable
 
             _next = elapsed + _pace;
             _open = _overwrites;
-            string text = $"{_task}: {Math.Round(100.0 * value)} %";
+            string text = _share is { } share ? $"{_task}: {Math.Round(100.0 * share)} %" : $"{_task} …";
             _output.Write(_overwrites ? $"\r{text}\e[K" : $"{text}\n");
-        }
-    }
-
-    /// <summary>Wipes the line.</summary>
-    public void Dispose()
-    {
-        lock (_lock)
-        {
-            if (_open)
-            {
-                _output.Write("\r\e[K");
-                _open = false;
-            }
         }
     }
 }

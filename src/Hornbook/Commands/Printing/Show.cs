@@ -38,6 +38,9 @@ internal static class Show
         _ => Fixed(length, 1, "m"),
     };
 
+    /// <summary>A size that is cut or measured with a rule.</summary>
+    internal static string Millimetres(double length) => Fixed(length * 1e3, 1, "mm");
+
     /// <summary>Three digits with the prefix that suits: "7.61 µW".</summary>
     internal static string Si(double number, string unit)
     {

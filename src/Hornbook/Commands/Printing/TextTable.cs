@@ -6,6 +6,9 @@ internal sealed class TextTable(params string[] columns)
 {
     private const string Between = "  ";
 
+    // What is left to the last column where the others take nearly all.
+    private const int Narrowest = 10;
+
     private readonly List<string[]> _rows = [];
     private readonly bool[] _toTheRight = [.. columns.Select(c => c.StartsWith('>'))];
     private readonly string[] _names = [.. columns.Select(c => c.TrimStart('>'))];
@@ -23,7 +26,7 @@ internal sealed class TextTable(params string[] columns)
         bool headed = _names.Any(n => n.Length > 0);
         int[] widths = [.. Enumerable.Range(0, _names.Length).Select(Widest)];
         int last = widths.Length - 1;
-        widths[last] = Math.Min(widths[last], width - widths[..last].Sum() - (Between.Length * last));
+        widths[last] = Math.Min(widths[last], Math.Max(Narrowest, width - widths[..last].Sum() - (Between.Length * last)));
         IEnumerable<string[]> rows = headed ? [_names, [.. widths.Select(w => new string('-', w))], .. _rows] : _rows;
         return rows.SelectMany(row => Lay(row, widths));
     }

@@ -114,8 +114,8 @@ internal sealed record AntennaReport : IReport
     private TextTable Numbers()
     {
         TextTable table = new(string.Empty, string.Empty, string.Empty);
-        string length = LengthM is { } l ? $", {Show.Length(l)} long" : ", cut square";
-        table.Row("Mouth", $"{Show.Length(MouthWidthM)} x {Show.Length(MouthHeightM)}", $"wide (H plane) x high (E plane){length}, on {Guide}, {Walls}");
+        string length = LengthM is { } l ? $", {Show.Millimetres(l)} long" : ", cut square";
+        table.Row("Mouth", $"{Show.Fixed(MouthWidthM * 1e3, 1)} x {Show.Millimetres(MouthHeightM)}", $"wide (H plane) x high (E plane){length}, on {Guide}, {Walls}");
         table.Row("Gain", Show.FineDb(GainDbi, "dBi"), "walls' loss included, reflection not");
         table.Row("  realised", Show.FineDb(RealisedGainDbi, "dBi"), "its own reflection included: what counts on the bench");
         table.Row("Directivity", Show.FineDb(DirectivityDbi, "dBi"), "of the power that is radiated");

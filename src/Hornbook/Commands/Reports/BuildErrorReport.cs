@@ -56,13 +56,14 @@ internal sealed record BuildErrorReport
     internal void Describe(TextPage page)
     {
         page.Heading($"What ±{Show.Length(ToleranceM)} costs");
-        TextTable table = new("dimension", ">gain, too small", ">too large", ">E width, too small", ">too large", ">H width, too small", ">too large");
+        TextTable table = new("dimension", ">gain [dB]", ">E width [deg]", ">H width [deg]");
         foreach (DimensionErrorReport error in Each)
         {
             error.AddTo(table);
         }
 
         page.Table(table);
+        page.Paragraph("The first number of each pair is for a dimension too small, the second for one too large.");
         page.Paragraph(
             $"All errors together, {TrialsCount} horns tried: 95 of 100 have {Show.Fixed(LowestGainDbi, 2)} to {Show.FineDb(HighestGainDbi, "dBi")}"
             + Range(", E width ", LowestHalfPowerWidthEDeg, HighestHalfPowerWidthEDeg) + Range(", H width ", LowestHalfPowerWidthHDeg, HighestHalfPowerWidthHDeg) + ".");

@@ -1,5 +1,4 @@
 using Hornbook.Commands.Printing;
-using Hornbook.Physics.Antennas;
 using Hornbook.Physics.Antennas.Choosing;
 
 namespace Hornbook.Commands.Reports;
@@ -54,7 +53,7 @@ internal sealed record ChoiceReport : IReport
         foreach (TradeReport row in Trade)
         {
             table.Row(
-                Show.Length(row.LengthM), $"{Show.Length(row.MouthWidthM)} x {Show.Length(row.MouthHeightM)}", Show.Db(row.GainDbi, "dBi"),
+                Show.Millimetres(row.LengthM), $"{Show.Fixed(row.MouthWidthM * 1e3, 1)} x {Show.Millimetres(row.MouthHeightM)}", Show.Db(row.GainDbi, "dBi"),
                 Angle(row.HalfPowerWidthEDeg), Angle(row.HalfPowerWidthHDeg));
         }
 
@@ -63,13 +62,13 @@ internal sealed record ChoiceReport : IReport
 
     private static void DescribeSheet(TextPage page, SheetReport sheet)
     {
-        page.Heading($"Cut from the sheet: {Show.Length(sheet.UsedWidthM)} x {Show.Length(sheet.UsedHeightM)} of it");
+        page.Heading($"Cut from the sheet: {Show.Millimetres(sheet.UsedWidthM)} x {Show.Millimetres(sheet.UsedHeightM)} of it");
         TextTable table = new("panel", ">at the throat", ">at the mouth", ">slant", ">middle at", ">foot at");
         foreach (PanelReport panel in sheet.Panels)
         {
             table.Row(
-                panel.Turned ? "turned" : "upright", Show.Length(panel.ThroatEdgeM), Show.Length(panel.MouthEdgeM), Show.Length(panel.SlantM),
-                Show.Length(panel.CentreM), Show.Length(panel.BaseM));
+                panel.Turned ? "turned" : "upright", Show.Millimetres(panel.ThroatEdgeM), Show.Millimetres(panel.MouthEdgeM), Show.Millimetres(panel.SlantM),
+                Show.Millimetres(panel.CentreM), Show.Millimetres(panel.BaseM));
         }
 
         page.Table(table);

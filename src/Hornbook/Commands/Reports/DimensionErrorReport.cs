@@ -27,8 +27,10 @@ internal sealed record DimensionErrorReport(
         Degrees(error.Larger.HalfPowerWidthH - drawn.HalfPowerWidthH));
 
     internal void AddTo(TextTable table) => table.Row(
-        Word(), Change(GainIfSmallerDb, "dB"), Change(GainIfLargerDb, "dB"), Change(HalfPowerWidthEIfSmallerDeg, "deg"),
-        Change(HalfPowerWidthEIfLargerDeg, "deg"), Change(HalfPowerWidthHIfSmallerDeg, "deg"), Change(HalfPowerWidthHIfLargerDeg, "deg"));
+        Word(),
+        Changes(GainIfSmallerDb, GainIfLargerDb),
+        Changes(HalfPowerWidthEIfSmallerDeg, HalfPowerWidthEIfLargerDeg),
+        Changes(HalfPowerWidthHIfSmallerDeg, HalfPowerWidthHIfLargerDeg));
 
     private string Word() => Dimension switch
     {
@@ -39,8 +41,9 @@ internal sealed record DimensionErrorReport(
         _ => "guide height",
     };
 
-    private static string Change(double? change, string unit) =>
-        change is { } c ? string.Create(CultureInfo.InvariantCulture, $"{c:+0.00;-0.00;0.00} {unit}") : "none";
+    private static string Changes(double? ifSmaller, double? ifLarger) => ifSmaller is { } smaller && ifLarger is { } larger
+        ? string.Create(CultureInfo.InvariantCulture, $"{smaller:+0.00;-0.00;0.00}, {larger:+0.00;-0.00;0.00}")
+        : "none";
 
     private static double? Degrees(double? angle) => angle * 180.0 / Math.PI;
 }

@@ -48,12 +48,47 @@ public sealed class ProgressLineTests
         Assert.Equal("predicting: 25 %\n", output.ToString());
     }
 
+    [Fact]
+    public void Work_that_cannot_say_how_far_it_is_is_named_all_the_same()
+    {
+        using StringWriter output = new();
+        using (ProgressLine progress = new(output, overwrites: false, _clock))
+        {
+            progress.Begin("looking for a horn");
+            _clock.Now = TimeSpan.FromSeconds(1.05);
+            _clock.Ring();
+        }
+
+        Assert.Equal("looking for a horn …\n", output.ToString());
+    }
+
     private sealed class HandClock : TimeProvider
     {
+        private TimerCallback? _callback;
+
         internal TimeSpan Now { get; set; }
 
         public override long TimestampFrequency => TimeSpan.TicksPerSecond;
 
         public override long GetTimestamp() => Now.Ticks;
+
+        public override ITimer CreateTimer(TimerCallback callback, object? state, TimeSpan dueTime, TimeSpan period)
+        {
+            _callback = callback;
+            return new SilentTimer();
+        }
+
+        internal void Ring() => _callback!(null);
+    }
+
+    private sealed class SilentTimer : ITimer
+    {
+        public bool Change(TimeSpan dueTime, TimeSpan period) => true;
+
+        public void Dispose()
+        {
+        }
+
+        public ValueTask DisposeAsync() => ValueTask.CompletedTask;
     }
 }
