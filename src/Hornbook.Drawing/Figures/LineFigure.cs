@@ -34,6 +34,7 @@ public static class LineFigure
             Name(plot, x);
             plot.Axes.SetLimitsX(left, right);
             Bound(plot, panel);
+            plot.Legend.Alignment = LegendPlace.Emptiest(plot.Axes.GetLimits(), panel.Traces);
             plots.Add(plot);
         }
 
@@ -88,7 +89,6 @@ public static class LineFigure
 
         bool named = panel.Traces.Any(t => t.Label.Length > 0) || panel.Levels.Count + panel.Places.Count + panel.Greyed.Count > 0;
         plot.Legend.IsVisible = named;
-        plot.Legend.Alignment = Alignment.UpperRight;
     }
 
     private static void Style(AxisLine line, string label)
