@@ -12,11 +12,6 @@ public sealed record GuideWave
         Guide = guide;
         Frequency = frequency;
         RelativePermittivity = relativePermittivity;
-        CutoffFrequency = guide.CutoffFrequency / Math.Sqrt(relativePermittivity);
-        IReadOnlyList<GuideMode> modes = GuideModes.First(guide, 2, relativePermittivity);
-        FirstCutoff = modes[0];
-        NextMode = modes[1];
-        RecommendedBand = StandardGuides.RecommendedBand(guide).Scaled(1.0 / Math.Sqrt(relativePermittivity));
     }
 
     /// <summary>The guide.</summary>
@@ -29,16 +24,23 @@ public sealed record GuideWave
     public double RelativePermittivity { get; }
 
     /// <summary>Cut-off of TE10 in the filled guide, f_c [Hz].</summary>
-    public double CutoffFrequency { get; }
+    public double CutoffFrequency => Guide.CutoffFrequency / Math.Sqrt(RelativePermittivity);
 
     /// <summary>The second mode that begins to travel; its cut-off ends the single-mode range.</summary>
-    public GuideMode NextMode { get; }
+    public GuideMode NextMode => GuideModes.First(Guide, 2, RelativePermittivity)[1];
 
     /// <summary>Where the guide is meant to be used.</summary>
-    public FrequencyBand RecommendedBand { get; }
+    public FrequencyBand RecommendedBand => StandardGuides.RecommendedBand(Guide).Scaled(1.0 / Math.Sqrt(RelativePermittivity));
 
     /// <summary>Where exactly one mode travels.</summary>
-    public FrequencyBand SingleModeBand => new(FirstCutoff.CutoffFrequency, NextMode.CutoffFrequency);
+    public FrequencyBand SingleModeBand
+    {
+        get
+        {
+            IReadOnlyList<GuideMode> modes = GuideModes.First(Guide, 2, RelativePermittivity);
+            return new FrequencyBand(modes[0].CutoffFrequency, modes[1].CutoffFrequency);
+        }
+    }
 
     /// <summary>How well the guide suits the frequency.</summary>
     public GuideUse Use
@@ -87,8 +89,6 @@ public sealed record GuideWave
     /// <summary>Transverse E over transverse H of TE10, Z = jωµ0/γ [Ω]: real above cut-off, inductive below.</summary>
     /// <remarks>Source: [Pozar2012] § 3.3.</remarks>
     public Complex WaveImpedance => new Complex(0.0, 2.0 * Math.PI * Frequency * Constants.MagneticConstant) / PropagationConstant;
-
-    private GuideMode FirstCutoff { get; }
 
     private double Wavenumber => 2.0 * Math.PI * Frequency * Math.Sqrt(RelativePermittivity) / Constants.SpeedOfLight;
 

@@ -1,3 +1,5 @@
+using Hornbook.Physics.Guides;
+
 namespace Hornbook.Physics.Antennas.Choosing;
 
 /// <summary>A horn and what it does at a frequency: the figures by which horns are chosen.</summary>
@@ -22,5 +24,19 @@ public sealed record HornFigures(Horn Horn, double Frequency, double Gain, doubl
         SeparableMouth mouth = new(horn, frequency);
         return new HornFigures(
             horn, frequency, mouth.Directivity * WallLoss.Efficiency(horn, frequency), mouth.HalfPowerWidthE, mouth.HalfPowerWidthH);
+    }
+
+    /// <summary>The same horn cut to a scale that a workshop can hold, with what it then does.</summary>
+    /// <param name="step">Mouth and length become whole multiples of it [m]; finite, &gt; 0. The guide and a side that does not flare stay as they are.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The step is out of range, or so coarse that no length is left.</exception>
+    public HornFigures Rounded(double step)
+    {
+        Require.Positive(step);
+        double Nearest(double size) => Math.Round(size / step) * step;
+        double Side(double mouth, double throat) => mouth > throat ? Math.Max(throat, Nearest(mouth)) : throat;
+        RectangularGuide guide = Horn.Guide;
+        return Of(
+            new Horn(guide, Side(Horn.MouthWidth, guide.Width), Side(Horn.MouthHeight, guide.Height), Nearest(Horn.Length), Horn.Walls),
+            Frequency);
     }
 }

@@ -7,6 +7,16 @@ namespace Hornbook.Physics.Antennas.Choosing;
 /// <param name="Turned">False: the mouth edge lies below; true: turned end for end, the throat edge lies below.</param>
 public sealed record PlacedPanel(Panel Panel, double Centre, double Base, bool Turned)
 {
+    /// <summary>Its four corners on the sheet, along and across the rows [m], counter-clockwise from the lower left one.</summary>
+    public IReadOnlyList<(double Along, double Across)> Corners
+    {
+        get
+        {
+            double below = HalfWidth(0.0), above = HalfWidth(Panel.Height), top = Base + Panel.Height;
+            return [(Centre - below, Base), (Centre + below, Base), (Centre + above, top), (Centre - above, top)];
+        }
+    }
+
     /// <summary>Half of its width at a height above its lower edge [m].</summary>
     internal double HalfWidth(double height)
     {

@@ -263,7 +263,7 @@ public sealed class HornWishTests
 
         [Fact]
         public void Wish_for_a_sheet_ends_in_a_horn_or_a_reason() => Gen.Select(AnyFeed, Gen.Double[1e-3, 3.0], Gen.Double[1e-3, 3.0], Gen.Double[0.0, 0.05]).Sample(
-            (feed, width, length, seam) => Ends(HornWish.FromSheet(feed, new MetalSheet(width, length, seam))), iter: 20);
+            (feed, width, length, seam) => Ends(HornWish.FromSheet(feed, new MetalSheet(width, length, seam))), iter: 8);
 
         private static void Ends(HornChoice choice)
         {

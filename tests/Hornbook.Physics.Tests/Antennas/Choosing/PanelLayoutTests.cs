@@ -50,6 +50,24 @@ public sealed class PanelLayoutTests
         Close.Relative(seamed.Mouth - bare.Mouth, seamed.Throat - bare.Throat, 1e-9);
     }
 
+    [Fact]
+    public void Corners_enclose_the_panels_area() => AnyHorn.Sample(horn =>
+    {
+        // Independent: the surveyor's formula over the corners, against (throat + mouth)/2 × height; positive because they go round counter-clockwise.
+        foreach (PlacedPanel placed in PanelLayout.OneRow(horn, 0.005).Panels)
+        {
+            double twice = 0.0;
+            for (int i = 0; i < 4; i++)
+            {
+                (double x0, double y0) = placed.Corners[i];
+                (double x1, double y1) = placed.Corners[(i + 1) % 4];
+                twice += (x0 * y1) - (x1 * y0);
+            }
+
+            Close.Relative(0.5 * (placed.Panel.Throat + placed.Panel.Mouth) * placed.Panel.Height, 0.5 * twice, 1e-9);
+        }
+    });
+
     /// <summary>Checks at many heights that no two panels overlap and that none sticks out.</summary>
     internal static void Lie_apart(PanelLayout layout)
     {
