@@ -33,4 +33,8 @@ public readonly record struct Vector(double X, double Y, double Z)
 
     /// <summary>Scaled by a number.</summary>
     public static Vector operator *(Vector a, double factor) => new(a.X * factor, a.Y * factor, a.Z * factor);
+
+    /// <summary>"(x, y, z)".</summary>
+    /// <remarks>Said here because the text that a record makes of itself would print <see cref="Unit"/>, whose text prints its own, for ever.</remarks>
+    public override string ToString() => FormattableString.Invariant($"({X}, {Y}, {Z})");
 }
