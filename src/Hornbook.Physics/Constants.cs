@@ -1,6 +1,6 @@
 namespace Hornbook.Physics;
 
-/// <summary>Constants of nature in SI units, CODATA 2022 adjustment.</summary>
+/// <summary>Constants of nature in SI units, CODATA 2022 adjustment [Codata2022].</summary>
 public static class Constants
 {
     /// <summary>Speed of light in vacuum, c [m/s]; exact (SI 2019).</summary>

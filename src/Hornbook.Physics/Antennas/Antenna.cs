@@ -54,7 +54,7 @@ public sealed class Antenna
     /// <summary>Share of the accepted power that is not lost in the walls [-].</summary>
     public double OhmicEfficiency { get; }
 
-    /// <summary>Gain with ohmic loss and without mismatch, G = D × ohmic efficiency [-] (IEEE Std 145).</summary>
+    /// <summary>Gain with ohmic loss and without mismatch, G = D × ohmic efficiency [-] [IeeeStd145].</summary>
     public double Gain => Directivity * OhmicEfficiency;
 
     /// <summary>Realised gain, G (1 − |Γ|²) [-]: what counts on the bench.</summary>

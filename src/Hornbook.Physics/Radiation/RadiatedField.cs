@@ -18,7 +18,7 @@ public static class RadiatedField
     /// <remarks>
     /// Eq. radiation (3) and (4): with R = r−r', g = e^{−jkR}/(4πR),
     /// E = −jkη[(1 + 1/(jkR) − 1/(kR)²) J − (1 + 3/(jkR) − 3/(kR)²)(J·R̂)R̂] g + jk(1 + 1/(jkR)) (R̂×M) g and by duality
-    /// η H = −jk[…M…] g − jk(1 + 1/(jkR)) (R̂×ηJ) g. Sources: [Harrington2001], [Balanis2016]. Relative rounding error of the
+    /// η H = −jk[…M…] g − jk(1 + 1/(jkR)) (R̂×ηJ) g. Sources: [Harrington1961], [Balanis2016]. Relative rounding error of the
     /// phase: that of kR, about 1e-16 kR.
     /// </remarks>
     public static void Evaluate(CurrentSamples currents, double wavenumber, ReadOnlySpan<Vector> points, Span<FieldSample> fields)

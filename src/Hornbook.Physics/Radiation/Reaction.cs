@@ -13,7 +13,7 @@ public static class Reaction
     /// <param name="wavenumber">k = 2π/λ [1/m]; finite, &gt; 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The wavenumber is out of its range.</exception>
     /// <remarks>
-    /// Eq. radiation (6). Symmetric in a and b (Rumsey 1954; [Harrington2001]): swapping source and receiver changes nothing. For
+    /// Eq. radiation (6). Symmetric in a and b (Rumsey 1954; [Harrington1961]): swapping source and receiver changes nothing. For
     /// antennas of one watt radiated, S21 = ⟨a,b⟩/4, Eq. radiation (7).
     /// </remarks>
     public static Complex Between(CurrentSamples sending, CurrentSamples receiving, double wavenumber) =>

@@ -80,7 +80,7 @@ public static class RadiatedFieldTests
         [Fact]
         public void A_magnetic_current_is_dual_to_an_electric_one()
         {
-            // Duality, [Harrington2001] ch. 3: J → M, E → H, H → −E, η → 1/η.
+            // Duality, [Harrington1961] ch. 3: J → M, E → H, H → −E, η → 1/η.
             const double K = 220.0;
             ComplexVector moment = new(new Complex(1, 2), new Complex(-3, 1), new Complex(0.5, -1));
             Vector point = new(0.013, -0.004, 0.009);

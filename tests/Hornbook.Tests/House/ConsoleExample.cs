@@ -11,8 +11,8 @@ namespace Hornbook.Tests.House;
 /// <param name="Shown">The lines of output that the page shows; "…" stands for lines left out.</param>
 internal sealed partial record ConsoleExample(string Page, int LineNumber, string Command, int ExitCode, IReadOnlyList<string> Shown)
 {
-    /// <summary>Whether it is ours to run: a call of hornbook that ends by itself.</summary>
-    public bool IsOurs => Ours().IsMatch(Command) && !Serving().IsMatch(Command);
+    /// <summary>Whether it is run: a call of hornbook that ends by itself, or what prepares a file for one.</summary>
+    public bool IsRun => Runnable().IsMatch(Command) && !Serving().IsMatch(Command);
 
     /// <summary>All of a page, in its order.</summary>
     public static IEnumerable<ConsoleExample> Of(SourceText page)
@@ -65,8 +65,8 @@ internal sealed partial record ConsoleExample(string Page, int LineNumber, strin
     [GeneratedRegex(@"^\$ (.*?)(?:\s+# exit code (\d+))?$")]
     private static partial Regex Typed();
 
-    [GeneratedRegex(@"^(\./)?hornbook( |$)")]
-    private static partial Regex Ours();
+    [GeneratedRegex(@"^((\./)?hornbook|sed|cp|cat)( |$)")]
+    private static partial Regex Runnable();
 
     [GeneratedRegex(@"^\S*hornbook( tabletop\b.*)?$")]
     private static partial Regex Serving();

@@ -11,7 +11,7 @@ public sealed class ConsoleExampleTests : IDisposable
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     public static TheoryData<string> PagesWithExamples() =>
-        [.. Checkout.Pages.Where(p => ConsoleExample.Of(p).Any(e => e.IsOurs)).Select(p => p.Path)];
+        [.. Checkout.Pages.Where(p => ConsoleExample.Of(p).Any(e => e.IsRun)).Select(p => p.Path)];
 
     [Theory]
     [MemberData(nameof(PagesWithExamples))]
@@ -25,7 +25,7 @@ public sealed class ConsoleExampleTests : IDisposable
             File.WriteAllText(Path.Combine(_folder, bench.Path), bench.Text);
         }
 
-        Offences.None(ConsoleExample.Of(Checkout.File(page)).Where(e => e.IsOurs).SelectMany(Offence));
+        Offences.None(ConsoleExample.Of(Checkout.File(page)).Where(e => e.IsRun).SelectMany(Offence));
     }
 
     [Fact]
@@ -42,7 +42,7 @@ public sealed class ConsoleExampleTests : IDisposable
             "docs/a.md", "```console\n$ ./hornbook check a.toml  # exit code 1\none\n…\nthree\n$ ls\n```\n```toml\n$ hornbook no\n```\n```console\n$ ./hornbook\n```\n");
         ConsoleExample[] examples = [.. ConsoleExample.Of(page)];
         Assert.Equal(["./hornbook check a.toml", "ls", "./hornbook"], examples.Select(e => e.Command));
-        Assert.Equal([true, false, false], examples.Select(e => e.IsOurs));
+        Assert.Equal([true, false, false], examples.Select(e => e.IsRun));
         Assert.Equal(1, examples[0].ExitCode);
         Assert.Null(examples[0].FirstMissing("one\ntwo\nthree\n"));
         Assert.Equal("three", examples[0].FirstMissing("three\none\n"));

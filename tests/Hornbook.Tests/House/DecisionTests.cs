@@ -11,7 +11,7 @@ public sealed partial class DecisionTests
 
     private static IEnumerable<SourceText> Decisions => Checkout.Under("docs/decisions/", ".md").Where(f => f.Stem != "README");
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void Every_package_is_named_in_a_decision()
     {
         IEnumerable<string> packages = XDocument.Parse(Checkout.File("Directory.Packages.props").Text).Descendants()
