@@ -1,3 +1,6 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
+
 namespace Hornbook.Physics.Guides;
 
 /// <summary>An air-filled rectangular guide.</summary>
@@ -25,4 +28,12 @@ public sealed record RectangularGuide
     /// <summary>Phase constant over wavenumber, β/k = √(1−(f_c/f)²) [-]; NaN below cut-off.</summary>
     public double RelativePhaseConstant(double frequency) =>
         Math.Sqrt(1.0 - Math.Pow(CutoffFrequency / Require.Positive(frequency), 2.0));
+
+    /// <summary>Passes a frequency at which TE10 travels.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is not finite, or not above the cut-off.</exception>
+    internal double Carried(double frequency, [CallerArgumentExpression(nameof(frequency))] string name = "") =>
+        double.IsFinite(frequency) && frequency > CutoffFrequency
+            ? frequency
+            : throw new ArgumentOutOfRangeException(name, frequency, string.Create(
+                CultureInfo.InvariantCulture, $"{name} = {frequency} Hz; the guide carries a wave only above its cut-off, {CutoffFrequency:G6} Hz"));
 }

@@ -16,7 +16,7 @@ public sealed record Feed
         ArgumentNullException.ThrowIfNull(guide);
         ArgumentNullException.ThrowIfNull(walls);
         Guide = guide;
-        Frequency = Require.Within(frequency, Math.BitIncrement(guide.CutoffFrequency), double.MaxValue);
+        Frequency = guide.Carried(frequency);
         Walls = walls;
     }
 

@@ -26,16 +26,16 @@ public static class HornWish
 
     /// <summary>A horn that has wanted half-power widths in both planes, no shorter than the textbook's optimum flare (s ≤ 1/4, t ≤ 3/8) asks for.</summary>
     /// <param name="feed">What it is for.</param>
-    /// <param name="widthE">Full angle in the E plane [rad]; 0 … π.</param>
-    /// <param name="widthH">Full angle in the H plane [rad]; 0 … π.</param>
+    /// <param name="widthE">Full angle in the E plane [rad]; &gt; 0, ≤ π.</param>
+    /// <param name="widthH">Full angle in the H plane [rad]; &gt; 0, ≤ π.</param>
     /// <returns>A horn whose exact widths are the wanted ones to 1e-8 rad, or a refusal.</returns>
     /// <remarks>The plane that needs the longer flare sets the length and works at its optimum lag; the other one is then less curved.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">A width is out of range.</exception>
     public static HornChoice ForBeam(Feed feed, double widthE, double widthH)
     {
         ArgumentNullException.ThrowIfNull(feed);
-        Require.Within(widthE, double.Epsilon, Math.PI);
-        Require.Within(widthH, double.Epsilon, Math.PI);
+        Require.Within(Require.Positive(widthE), 0.0, Math.PI, nameof(widthE));
+        Require.Within(Require.Positive(widthH), 0.0, Math.PI, nameof(widthH));
         return BeamWish.Choose(feed, widthE, widthH);
     }
 

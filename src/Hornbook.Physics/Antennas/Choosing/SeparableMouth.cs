@@ -1,4 +1,5 @@
 using System.Numerics;
+using Hornbook.Physics.Antennas.ClosedForm;
 using MathNet.Numerics.Integration;
 using MathNet.Numerics.RootFinding;
 
@@ -13,6 +14,13 @@ internal sealed class SeparableMouth
 {
     private const double Step = Math.PI / 720.0;
 
+    // A little more than the general antenna takes, since a line of points costs next to nothing here.
+    private const double PointsPerWavelength = 4.0;
+    private const int GuardPoints = 10;
+
+    // A spherical wave expansion dies out beyond degree ka; ten more give the rounding level [Hansen1988].
+    private const int GuardDegrees = 10;
+
     private readonly Line _across;
     private readonly Line _up;
     private readonly double _wavenumber;
@@ -20,11 +28,11 @@ internal sealed class SeparableMouth
 
     internal SeparableMouth(Horn horn, double frequency)
     {
-        double wavelength = Constants.SpeedOfLight / Require.Within(frequency, Math.BitIncrement(horn.Guide.CutoffFrequency), double.MaxValue);
+        double wavelength = Constants.SpeedOfLight / horn.Guide.Carried(frequency);
         _wavenumber = 2.0 * Math.PI / wavelength;
         _ratio = Math.Sqrt(1.0 - Math.Pow(wavelength / (2.0 * horn.MouthWidth), 2.0));
-        _across = new Line(horn.MouthWidth, horn.AxialRadiusH, _wavenumber, cosine: true);
-        _up = new Line(horn.MouthHeight, horn.AxialRadiusE, _wavenumber, cosine: false);
+        _across = new Line(horn.MouthWidth, horn.AxialRadiusH, wavelength, LineTaper.Cosine);
+        _up = new Line(horn.MouthHeight, horn.AxialRadiusE, wavelength, LineTaper.Uniform);
     }
 
     /// <summary>On the axis, radiated norm [-].</summary>
@@ -44,7 +52,7 @@ internal sealed class SeparableMouth
     // The integrand is even in all three components of the direction, so one octant of the sphere is enough; front and back differ only in 2 r d_x.
     private double Radiated()
     {
-        int degree = (int)Math.Ceiling(_wavenumber * 0.5 * Math.Sqrt((_across.Size * _across.Size) + (_up.Size * _up.Size))) + 10;
+        int degree = (int)Math.Ceiling(_wavenumber * 0.5 * Math.Sqrt((_across.Size * _across.Size) + (_up.Size * _up.Size))) + GuardDegrees;
         GaussLegendreRule polar = new(-1.0, 1.0, 2 * ((degree / 2) + 1));
         int quarter = (degree / 2) + 1;
         double sum = 0.0;
@@ -95,15 +103,16 @@ internal sealed class SeparableMouth
         private readonly double[] _places;
         private readonly Complex[] _strengths;
 
-        internal Line(double size, double radius, double wavenumber, bool cosine)
+        internal Line(double size, double radius, double wavelength, LineTaper taper)
         {
             Size = size;
-            GaussLegendreRule rule = new(-0.5 * size, 0.5 * size, 2 * (int)Math.Ceiling((0.5 * 4.0 * size * wavenumber / (2.0 * Math.PI)) + 5.0));
+            int half = (int)Math.Ceiling(0.5 * ((PointsPerWavelength * size / wavelength) + GuardPoints));
+            GaussLegendreRule rule = new(-0.5 * size, 0.5 * size, 2 * half);
             int[] upper = [.. Enumerable.Range(0, rule.Order).Where(i => rule.Abscissas[i] > 0.0)];
             _places = [.. upper.Select(i => rule.Abscissas[i])];
             _strengths = [.. upper.Select(i => Complex.FromPolarCoordinates(
-                rule.Weights[i] * (cosine ? Math.Cos(Math.PI * rule.Abscissas[i] / size) : 1.0),
-                -wavenumber * MouthCurrents.PathExcess(radius, rule.Abscissas[i])))];
+                rule.Weights[i] * PhasedLine.Strength(taper, 2.0 * rule.Abscissas[i] / size),
+                -2.0 * Math.PI / wavelength * MouthCurrents.PathExcess(radius, rule.Abscissas[i])))];
         }
 
         internal double Size { get; }

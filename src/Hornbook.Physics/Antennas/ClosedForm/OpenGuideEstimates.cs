@@ -72,7 +72,6 @@ public static class OpenGuideEstimates
     private static double RelativePhaseConstant(RectangularGuide guide, double frequency)
     {
         ArgumentNullException.ThrowIfNull(guide);
-        Require.Within(frequency, Math.BitIncrement(guide.CutoffFrequency), double.MaxValue);
-        return guide.RelativePhaseConstant(frequency);
+        return guide.RelativePhaseConstant(guide.Carried(frequency));
     }
 }
