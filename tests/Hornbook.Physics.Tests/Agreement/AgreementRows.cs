@@ -1,6 +1,7 @@
 using Hornbook.Physics.Antennas;
 using Hornbook.Physics.Antennas.ClosedForm;
 using Hornbook.Physics.Detection;
+using Hornbook.Physics.Exposure;
 using Hornbook.Physics.Guides;
 using Hornbook.Physics.Media;
 
@@ -24,7 +25,7 @@ internal static class AgreementRows
     private static readonly Antenna TableHorn = Antenna.At(new Horn(Wr90, 94e-3, 79e-3, 66e-3, Conductor.Brass), 10.5e9);
 
     /// <summary>All rows, in the order of the table.</summary>
-    internal static IReadOnlyList<AgreementRow> All { get; } = [.. Guides(), .. ClosedForms(), .. Fields(), .. Hearing(), .. Trade()];
+    internal static IReadOnlyList<AgreementRow> All { get; } = [.. Guides(), .. ClosedForms(), .. Fields(), .. Hearing(), .. Exposure(), .. Trade()];
 
     private static IEnumerable<AgreementRow> Guides()
     {
@@ -94,6 +95,15 @@ internal static class AgreementRows
         yield return new("middle C where A is 440 Hz", "ISO 16, mem.", 261.63, new Note(60, 0.0).Frequency, "Hz", 2, 0.005);
     }
 
+    private static IEnumerable<AgreementRow> Exposure()
+    {
+        ExposureLimit local = ExposureLimits.Find("icnirp-2020-local-public")!;
+        yield return new(
+            "limit for the public at the end of its formula, 300 GHz", "[Icnirp2020]", 20.0, local.PowerDensity(300e9), "W/m²", 0, 0.1);
+        yield return new(
+            "field strength that goes with 10 W/m²", "1999/519/EC: 61 V/m", 61.0, ExposureLimits.Find("eu-1999-public")!.FieldStrength(10.525e9), "V/m", 0, 0.5);
+    }
+
     private static IEnumerable<AgreementRow> Trade()
     {
         Antenna open = Antenna.At(new OpenGuide(Wr90, Conductor.Brass), 10.5e9);
@@ -103,6 +113,10 @@ internal static class AgreementRows
         double mean = 0.5 * (Width(TableHorn, PatternPlane.Electric) + Width(TableHorn, PatternPlane.Magnetic));
         yield return new("the same, half-power width, mean of both planes", "common practice", 22.0, mean, "°", 0, 1.5, "a rule of thumb");
         yield return new("the same, beginning of its far zone", "common practice", 60.0, TableHorn.FarDistance * 100.0, "cm", 0, 3.0, "a rule of thumb");
+
+        // 0.1 W/m² is the strictest of the published limits; Friis' formula with the far gain would say 60.5 cm.
+        double away = KeepOut.OnAxis(ExposureField.Of(TableHorn, 10e-3), 0.1);
+        yield return new("the same with 10 mW, distance for 0.1 W/m²", "common practice", 60.0, away * 100.0, "cm", 0, 7.0, "so close the gain is 1.1 dB less than far away");
     }
 
     private static double Width(Antenna antenna, PatternPlane plane) => BeamShape.Of(antenna, plane).HalfPowerWidth!.Value / Degree;

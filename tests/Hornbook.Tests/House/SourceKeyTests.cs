@@ -25,14 +25,14 @@ public sealed partial class SourceKeyTests
         Assert.Equal(keys.Distinct().Order(StringComparer.OrdinalIgnoreCase), keys);
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void Every_source_is_cited_somewhere()
     {
         HashSet<string> cited = [.. Citing.Where(f => f.Path != "docs/sources.md").SelectMany(f => Key().Matches(f.Text)).Select(m => m.Groups[1].Value)];
         Offences.None(ListedKeys(Checkout.File("docs/sources.md")).Where(k => !cited.Contains(k)).Select(k => $"docs/sources.md: [{k}] is cited nowhere"));
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void Every_equation_cited_is_on_its_page() =>
         Offences.None(Citing.SelectMany(f => UnknownEquations(f, page => Checkout.Files.FirstOrDefault(p => p.Path == $"docs/physics/{page}.md"))));
 
