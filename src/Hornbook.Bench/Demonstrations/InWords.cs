@@ -37,9 +37,8 @@ internal static class InWords
     /// <summary>An angle in degrees.</summary>
     internal static string Angle(double radians) => $"{Fixed(radians * 180.0 / Math.PI, 1)}°";
 
-    /// <summary>An angle as it is typed into a bench file.</summary>
-    internal static string TypedAngle(double radians) =>
-        string.Create(CultureInfo.InvariantCulture, $"{Math.Round(radians * 180.0 / Math.PI, 1) + 0.0} deg");
+    /// <summary>A quantity in words as it is typed into a bench file: with the keyboard's minus, and degrees by name.</summary>
+    internal static string Typed(string inWords) => inWords.Replace('−', '-').Replace("°", " deg", StringComparison.Ordinal);
 
     /// <summary>A difference of levels.</summary>
     internal static string Decibels(double levelDb) => $"{Fixed(levelDb, 1)} dB";
@@ -84,6 +83,13 @@ internal static class InWords
         int places = digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(number)));
         double unit = Math.Pow(10.0, -places);
         return places > 0 ? Fixed(number, Math.Min(places, 15)) : Fixed(Math.Round(number / unit) * unit, 0);
+    }
+
+    /// <summary>A positive number cut down to two digits: an upper bound that is still one when it is typed.</summary>
+    internal static double TwoDigitsDown(double number)
+    {
+        double unit = number > 0.0 ? Math.Pow(10.0, Math.Floor(Math.Log10(number)) - 1.0) : 1.0;
+        return Math.Floor(number / unit) * unit;
     }
 
     private static string Place(Abscissa abscissa, Stretch stretch) => (abscissa.Unit.Length == 0, stretch.First == stretch.Last) switch

@@ -48,7 +48,7 @@ internal static class AimFindings
         yield return new Finding(Grade(lossDb), "polarisation-crossed",
             $"The receiver is rolled {InWords.Angle(Math.Abs(Math.IEEERemainder(bench.Receiver.Pose.Roll - roll, Math.PI)))} against the source's polarisation.",
             $"{InWords.Decibels(lossDb)} less is received than with both alike.",
-            new Mend($"Roll the receiver to {InWords.Angle(roll)}.", "receiver.roll", InWords.TypedAngle(roll)));
+            new Mend($"Roll the receiver to {InWords.Angle(roll)}.", "receiver.roll", InWords.Typed(InWords.Angle(roll))));
     }
 
     private static IEnumerable<Finding> Trust(Inspection bench)
@@ -85,6 +85,6 @@ internal static class AimFindings
     private static double Between(Pose a, Pose b) => Math.Acos(Math.Clamp(Vector.Dot(a.Forward, b.Forward), -1.0, 1.0));
 
     private static Mend Turn(string end, Pose from, Pose to) => Math.Abs(Math.IEEERemainder(to.Turn - from.Turn, 2.0 * Math.PI)) >= Math.Abs(to.Tilt - from.Tilt)
-        ? new Mend($"Turn the {end} to {InWords.Angle(to.Turn)}.", $"{end}.turn", InWords.TypedAngle(to.Turn))
-        : new Mend($"Tilt the {end} to {InWords.Angle(to.Tilt)}.", $"{end}.tilt", InWords.TypedAngle(to.Tilt));
+        ? new Mend($"Turn the {end} to {InWords.Angle(to.Turn)}.", $"{end}.turn", InWords.Typed(InWords.Angle(to.Turn)))
+        : new Mend($"Tilt the {end} to {InWords.Angle(to.Tilt)}.", $"{end}.tilt", InWords.Typed(InWords.Angle(to.Tilt)));
 }

@@ -48,6 +48,7 @@ public static class BenchFindings
             .. BounceFindings.Of(inspection),
             .. ToneFindings.Of(inspection),
             .. DemonstrationFindings.Of(inspection),
+            .. ExposureFindings.Of(inspection),
             .. EmissionFindings.Of(inspection),
         ];
     }

@@ -26,8 +26,7 @@ internal static class ChainSetting
     {
         double room = Ceiling(chain) - chain.Amplifier.Offset;
         double gain = Filled * Math.Max(0.0, room) / Math.Max(chain.Detector.Voltage(power), double.Epsilon);
-        double unit = gain > 0.0 ? Math.Pow(10.0, Math.Floor(Math.Log10(gain)) - 1.0) : 1.0;
-        return Math.Floor(gain / unit) * unit;
+        return InWords.TwoDigitsDown(gain);
     }
 
     /// <summary>Turn the gain to where a power fills most of the range.</summary>

@@ -1,22 +1,23 @@
 using Hornbook.Bench.Demonstrations;
+using Hornbook.Physics.Exposure;
 
 namespace Hornbook.Bench.Findings;
 
-/// <summary>In which band the bench radiates, and how much: a reminder, never a permission.</summary>
+/// <summary>In which bands the bench radiates, and how much: a reminder, never a permission.</summary>
 internal static class EmissionFindings
 {
     internal static IEnumerable<Finding> Of(Inspection bench)
     {
-        double radiated = bench.Source.WorstCasePower * bench.Scene.Source.RealisedGain;
-        string[] bands = [.. EmissionBand.All.Where(b => b.Contains(bench.Plan.Frequency)).Select(b => Sentence(b, radiated))];
-        string where = bands.Length > 0 ? InWords.Joined(bands) : "none of the bands that are commonly open to such devices";
+        double radiated = PowerDensity.EquivalentIsotropicPower(bench.Scene.Source, bench.Source.WorstCasePower);
+        string[] rules = [.. EmissionRules.At(bench.Plan.Frequency).Select(rule => Sentence(rule, radiated))];
+        string which = rules.Length > 0 ? string.Join(" ", rules) : "No rule that opens that frequency to such devices is known here.";
         yield return new Finding(Severity.Note, "emission",
-            $"The bench radiates up to {InWords.Power(radiated)} e.i.r.p. at {InWords.Frequency(bench.Plan.Frequency)}, which lies in {where}.",
-            "Radiating needs a licence or an exempt device in most countries, and a bench is not exempt because its frequency is: the local rule decides.",
+            $"The bench radiates up to {InWords.Power(radiated)} e.i.r.p. at {InWords.Frequency(bench.Plan.Frequency)}. {which}",
+            EmissionRules.Note,
             null);
     }
 
-    private static string Sentence(EmissionBand band, double radiated) => band.RadiatedPower is double allowed
-        ? $"{band.Name}, {InWords.Power(allowed)} e.i.r.p. ({(radiated <= allowed ? "kept" : "exceeded")})"
-        : band.Name;
+    private static string Sentence(EmissionRule rule, double radiated) => rule.HighestEirp is double allowed
+        ? $"{rule.Title} ({rule.Instrument}): up to {InWords.Power(allowed)}, {(radiated <= allowed ? "kept" : "exceeded")}."
+        : $"{rule.Title} ({rule.Instrument}): for {rule.Who}.";
 }

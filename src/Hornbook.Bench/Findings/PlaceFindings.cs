@@ -58,7 +58,7 @@ internal static class PlaceFindings
         return new Finding(Severity.Spoils, "off-table",
             $"The {end} stands {InWords.Length(beyond)} beyond the table's edge.",
             "There is nothing under it.",
-            new Mend($"Move the {end} to {where}.", $"{end}.{(along ? "x" : "y")}", InWords.Length(along ? x : y)));
+            new Mend($"Move the {end} to {where}.", $"{end}.{(along ? "x" : "y")}", InWords.Typed(InWords.Length(along ? x : y))));
     }
 
     private static IEnumerable<Finding> Touching(BenchPlan plan)

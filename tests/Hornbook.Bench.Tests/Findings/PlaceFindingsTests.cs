@@ -21,7 +21,7 @@ public sealed class PlaceFindingsTests
     public void A_source_beside_the_table_is_told_the_side()
     {
         BenchPlan plan = Checking.Bare.WithSource(p => p with { Position = new Vector(0.3, -0.6, 0.3) });
-        Assert.Equal(("source.y", "−45 cm"), (Checking.The("off-table", plan).Mend!.Key, Checking.The("off-table", plan).Mend!.NewText));
+        Assert.Equal(("source.y", "-45 cm"), (Checking.The("off-table", plan).Mend!.Key, Checking.The("off-table", plan).Mend!.NewText));
     }
 
     [Fact]

@@ -1,0 +1,41 @@
+using Hornbook.Bench.Files;
+using Hornbook.Bench.Files.Editing;
+using Hornbook.Bench.Findings;
+using Hornbook.Testing;
+using Xunit;
+
+namespace Hornbook.Bench.Tests.Findings;
+
+public sealed class MendTests
+{
+    private static readonly BenchFile Example = BenchFile.Read(Repository.At("examples", "evening-bench.toml"));
+
+    [Fact]
+    public void Nothing_spoils_the_example() =>
+        Assert.DoesNotContain(Checking.Check(Example.Plan!), f => f.Severity == Severity.Spoils);
+
+    [Theory]
+    [InlineData("amplifier.gain", "5000", "tone-clipped")]
+    [InlineData("amplifier.gain", "2", "pitch-range-small")]
+    [InlineData("amplifier.offset", "-7 V", "tone-at-bottom")]
+    [InlineData("source.turn", "15 deg", "not-facing")]
+    [InlineData("source.tilt", "-20 deg", "not-facing")]
+    [InlineData("receiver.roll", "80 deg", "polarisation-crossed")]
+    [InlineData("receiver.x", "2 m", "off-table")]
+    [InlineData("receiver.y", "-40 cm", "off-table")]
+    [InlineData("receiver.z", "2 mm", "antenna-too-low")]
+    [InlineData("source.worst_case_power", "300 mW", "edge-inside-keep-out")]
+    [InlineData("exposure.limit", "nowhere", "exposure-limit-unfit")]
+    [InlineData("demonstrations.distance-law.to", "1.7 m", "course-leaves-table")]
+    [InlineData("antennas.probe.guide", "WR-42", "guide-below-cutoff")]
+    [InlineData("antennas.probe.guide", "WR-187", "guide-overmoded")]
+    public void What_is_told_can_be_typed_into_the_file_and_mends_it(string key, string text, string id)
+    {
+        BenchFile spoilt = Example.Edit(BenchChange.ToText(key, text));
+        Finding found = Checking.Check(spoilt.Plan!).First(f => f.Id == id);
+        BenchFile mended = spoilt.Edit(BenchChange.ToText(found.Mend!.Key!, found.Mend.NewText!));
+        Assert.Empty(mended.Problems);
+        Assert.DoesNotContain(Checking.Check(mended.Plan!), f => f == found);
+        Assert.DoesNotContain(Checking.Check(mended.Plan!), f => f.Id == id);
+    }
+}
