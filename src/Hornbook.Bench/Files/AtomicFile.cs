@@ -54,7 +54,7 @@ public static class AtomicFile
     private static string Target(string path)
     {
         string full = Path.GetFullPath(path);
-        return File.ResolveLinkTarget(full, returnFinalTarget: true)?.FullName ?? full;
+        return File.Exists(full) ? File.ResolveLinkTarget(full, returnFinalTarget: true)?.FullName ?? full : full;
     }
 
     /// <summary>A rename would replace a file that is marked read-only, which its owner did not want.</summary>

@@ -1,4 +1,6 @@
+using Hornbook.Bench.Demonstrations;
 using Hornbook.Bench.Files;
+using Hornbook.Bench.Findings;
 using Hornbook.Testing;
 using Xunit;
 
@@ -16,5 +18,24 @@ public sealed class ExampleBenchesTests
 
         Assert.Empty(file.Problems);
         Assert.Equal(4, file.Plan!.Demonstrations.Select(shown => shown.GetType()).Distinct().Count());
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Nothing_spoils_or_weakens_an_example(string name)
+    {
+        BenchFile file = BenchFile.Read(Repository.At("examples", name));
+
+        Assert.DoesNotContain(BenchFindings.Of(file.Plan!, cancellation: TestContext.Current.CancellationToken), finding => finding.Severity != Severity.Note);
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Every_antenna_of_an_example_is_shown(string name)
+    {
+        BenchFile file = BenchFile.Read(Repository.At("examples", name));
+        string[] shown = [.. file.Plan!.Demonstrations.OfType<AntennaChangeDemonstration>().SelectMany(change => change.Antennas)];
+
+        Assert.All(file.Plan.Antennas, antenna => Assert.Contains(antenna.Name, shown));
     }
 }

@@ -20,12 +20,15 @@ internal static class TextEditor
             return text;
         }
 
+        if (path.Rule.Value is TableRule or NamedTablesRule or ListRule || entry is { Value: not ScalarNode })
+        {
+            throw new ArgumentException($"{change.Key} is not a single value", nameof(change));
+        }
+
         string wanted = change.Text ?? Written(change.Value!.Value, entry, path.Rule);
         return entry is { Value: ScalarNode old }
             ? Replaced(text, old, Literal(wanted, path.Rule.Value, old.Raw))
-            : entry is null
-                ? KeyInsertion.Insert(text, path, $"{path.Rule.Name} = {Literal(wanted, path.Rule.Value, "\"")}")
-                : throw new ArgumentException($"{change.Key} is not a single value", nameof(change));
+            : KeyInsertion.Insert(text, path, $"{path.Rule.Name} = {Literal(wanted, path.Rule.Value, "\"")}");
     }
 
     private static string Replaced(string text, ScalarNode old, string literal) =>
