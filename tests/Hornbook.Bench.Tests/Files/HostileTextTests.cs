@@ -11,8 +11,9 @@ public sealed class HostileTextTests
 {
     private const int Tries = 100_000;
 
-    private static readonly string[] Seeds =
-        [.. Directory.GetFiles(Repository.At("examples"), "*.toml").Append(Repository.At("tests", "Hornbook.Bench.Tests", "Files", "minimal-bench.toml")).Select(File.ReadAllText)];
+    private static readonly string[] Examples = [.. Directory.GetFiles(Repository.At("examples"), "*.toml").Select(File.ReadAllText)];
+
+    private static readonly string Minimal = File.ReadAllText(Repository.At("tests", "Hornbook.Bench.Tests", "Files", "minimal-bench.toml"));
 
     /// <summary>Pieces that mean something to a TOML reader, or to ours.</summary>
     private static readonly string[] Pieces =
@@ -101,7 +102,8 @@ public sealed class HostileTextTests
 
     private static string Mutation(Random random)
     {
-        StringBuilder text = new(Seeds[random.Next(Seeds.Length)]);
+        // Most from the short bench, which has the same tables: the examples' comments take most of the time and break nothing.
+        StringBuilder text = new(random.Next(8) == 0 ? Examples[random.Next(Examples.Length)] : Minimal);
         for (int change = random.Next(1, 6); change > 0; change--)
         {
             int at = random.Next(text.Length);

@@ -3,7 +3,7 @@ using Tomlyn.Syntax;
 
 namespace Hornbook.Bench.Files.Syntax;
 
-/// <summary>Takes the first unreadable line out of a text, so that what follows can be read as it was meant.</summary>
+/// <summary>Takes unreadable lines out of a text, so that what follows can be read as it was meant.</summary>
 internal sealed class SyntaxRepair(string text)
 {
     private readonly StringBuilder _takenOut = new();
@@ -14,51 +14,73 @@ internal sealed class SyntaxRepair(string text)
     /// <summary>The lines taken out.</summary>
     internal string TakenOut => _takenOut.ToString();
 
-    /// <summary>Takes the first unreadable line out and says what is wrong with it.</summary>
-    internal PlacedProblem TakeOutFirst(DocumentSyntax document)
+    /// <summary>Takes unreadable lines out and says what is wrong with each, up to the first that may make others seem wrong.</summary>
+    internal IReadOnlyList<PlacedProblem> TakeOut(DocumentSyntax document)
     {
         LineIndex lines = new(Text);
-        DiagnosticMessage first = document.Diagnostics.MinBy(message => message.Span.Offset)!;
-        Place at = lines.At(first.Span.Offset, first.Span.Length);
-        if (Unclosed(document, at.Offset) is ValueSyntax open && lines.At(open.Span.Offset, 1) is Place start && start.Line < at.Line)
+        List<PlacedProblem> found = [];
+        HashSet<int> unreadable = [];
+        Queue<ValueSyntax> values = new(ValuesInOrder(document));
+        ValueSyntax? last = null;
+        foreach (DiagnosticMessage message in document.Diagnostics.OrderBy(one => one.Span.Offset))
         {
-            int last = at.Offset >= Text.Length || open is StringValueSyntax ? lines.Count : at.Line - 1;
-            TakeOut(lines, start.Line, last);
-            return new PlacedProblem(start, SyntaxAdvice.NotClosed(Opening(lines, start), open));
+            Place at = lines.At(message.Span.Offset, message.Span.Length);
+            while (values.TryPeek(out ValueSyntax? next) && next.Span.Offset <= at.Offset)
+            {
+                last = values.Dequeue();
+            }
+
+            if (unreadable.Contains(at.Line) || unreadable.Contains(at.Line - 1))
+            {
+                continue; // what is said just below an unreadable line may come from it: if not, it is said again next time
+            }
+
+            if (Open(last) is ValueSyntax open && lines.At(open.Span.Offset, 1) is Place start && start.Line < at.Line)
+            {
+                int end = at.Offset >= Text.Length || open is StringValueSyntax ? lines.Count : at.Line - 1;
+                unreadable.UnionWith(Enumerable.Range(start.Line, end - start.Line + 1));
+                found.Add(new PlacedProblem(start, SyntaxAdvice.NotClosed(lines.Text.Substring(start.Offset, 1), open)));
+                break;
+            }
+
+            unreadable.Add(at.Line);
+            found.Add(SyntaxAdvice.For(lines, at, message.Message));
+            if (message.Message.Contains("string", StringComparison.Ordinal))
+            {
+                break; // an open quote swallows the lines below it: what is said of them is not their fault
+            }
         }
 
-        PlacedProblem problem = SyntaxAdvice.For(lines, at, first.Message);
-        TakeOut(lines, at.Line, at.Line);
-        return problem;
+        Blank(lines, unreadable);
+        return found;
     }
 
-    private static string Opening(LineIndex lines, Place start) => lines.Text.Substring(start.Offset, 1);
+    private static IEnumerable<ValueSyntax> ValuesInOrder(DocumentSyntax document) => document.KeyValues.Concat(document.Tables.SelectMany(table => table.Items))
+        .Select(item => item.Value).OfType<ValueSyntax>().Where(value => value.Span.Length > 0).OrderBy(value => value.Span.Offset);
 
-    /// <summary>The last value before an offset that was opened and not closed.</summary>
-    private static ValueSyntax? Unclosed(DocumentSyntax document, int offset)
-    {
-        KeyValueSyntax? last = document.Tables.SelectMany(table => table.Items).Concat(document.KeyValues)
-            .Where(item => item.Value is not null && item.Value.Span.Offset <= offset && item.Value.Span.Length > 0)
-            .MaxBy(item => item.Value!.Span.Offset);
-        return last?.Value is ArraySyntax { CloseBracket: null } or InlineTableSyntax { CloseBrace: null }
+    /// <summary>A value if it may go on over several lines and does not end.</summary>
+    private static ValueSyntax? Open(ValueSyntax? value) =>
+        value is ArraySyntax { CloseBracket: null } or InlineTableSyntax { CloseBrace: null }
             or StringValueSyntax { Token.TokenKind: TokenKind.StringMulti or TokenKind.StringLiteralMulti }
-            ? last.Value
+            ? value
             : null;
-    }
 
-    /// <summary>Blanks lines; a header that can be guessed stays, since the keys under it belong to it.</summary>
-    private void TakeOut(LineIndex lines, int first, int last)
+    /// <summary>Empties lines; a header that can be guessed stays, since the keys under it belong to it.</summary>
+    private void Blank(LineIndex lines, HashSet<int> unreadable)
     {
-        StringBuilder kept = new(Text[..lines.Start(first)]);
-        for (int line = first; line <= last; line++)
+        StringBuilder kept = new(Text.Length);
+        for (int line = 1; line <= lines.Count; line++)
         {
             string was = lines.Line(line);
-            _takenOut.Append(was).Append('\n');
-            kept.Append(SyntaxAdvice.GuessedHeader(was) ?? string.Empty);
-            kept.Append(Text, lines.End(line), (line < lines.Count ? lines.Start(line + 1) : Text.Length) - lines.End(line));
+            if (unreadable.Contains(line))
+            {
+                _takenOut.Append(was).Append('\n');
+                was = SyntaxAdvice.GuessedHeader(was) ?? string.Empty;
+            }
+
+            kept.Append(was).Append(line < lines.Count ? "\n" : string.Empty);
         }
 
-        kept.Append(Text, last < lines.Count ? lines.Start(last + 1) : Text.Length, last < lines.Count ? Text.Length - lines.Start(last + 1) : 0);
         Text = kept.ToString();
     }
 }

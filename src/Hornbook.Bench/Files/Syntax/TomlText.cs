@@ -38,8 +38,7 @@ internal sealed record TomlText(TableNode Root, IReadOnlyList<PlacedProblem> Pro
                 return Finish(document, original, problems, repair);
             }
 
-            PlacedProblem found = repair.TakeOutFirst(document);
-            problems.Add(found with { Place = original.Same(found.Place) });
+            problems.AddRange(repair.TakeOut(document).Select(found => found with { Place = original.Same(found.Place) }));
         }
 
         problems.Add(new PlacedProblem(problems[^1].Place, new Misreading(
