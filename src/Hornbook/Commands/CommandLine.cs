@@ -43,6 +43,7 @@ internal static class CommandLine
             PredictCommand.Create(),
             AntennaCommand.Create(),
             ChooseCommand.Create(),
+            ExposureCommand.Create(),
             GuideCommand.Create(),
             TabletopCommand.Create(),
             CompletionCommand.Create(),

@@ -6,7 +6,7 @@ namespace Hornbook.Tests.Commands;
 internal static class UnitOfKey
 {
     private static readonly string[] Units =
-        ["db", "dbi", "dbm", "db_per_m", "deg", "m", "mm", "hz", "w", "w_per_m2", "v", "v_per_m", "ohm", "s", "cents", "ratio", "count", "exponent"];
+        ["db", "dbi", "dbm", "db_per_m", "deg", "m", "mm", "hz", "w", "w_per_m2", "v", "v_per_m", "m2", "ohm", "s", "cents", "ratio", "count", "exponent"];
 
     /// <summary>The keys with a number that end in no unit.</summary>
     internal static IEnumerable<string> Missing(JsonNode? node) => node switch
