@@ -54,22 +54,16 @@ public sealed class ProcessTests
     public void The_script_for_bash_completes_in_bash()
     {
         Assert.SkipUnless(File.Exists("/bin/bash"), "there is no bash");
-        string folder = Directory.CreateTempSubdirectory("hornbook-bash-").FullName;
-        try
-        {
-            string stub = Path.Combine(folder, "hornbook");
-            File.WriteAllText(stub, $"#!/bin/bash\nexec dotnet \"{Path.Combine(AppContext.BaseDirectory, "hornbook.dll")}\" \"$@\"\n");
-            File.SetUnixFileMode(stub, UnixFileMode.UserRead | UnixFileMode.UserExecute);
-            const string Script = "source <(hornbook completion bash); COMP_LINE='hornbook tab'; COMP_POINT=12; COMP_WORDS=(hornbook tab); COMP_CWORD=1; _hornbook hornbook; printf '%s\\n' \"${COMPREPLY[@]}\"";
-            ProcessStartInfo start = new("/bin/bash", ["-c", Script]) { RedirectStandardOutput = true };
-            start.Environment["PATH"] = folder + Path.PathSeparator + start.Environment["PATH"];
-            using Process bash = Process.Start(start)!;
-            Assert.Equal("tabletop\n", bash.StandardOutput.ReadToEnd());
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
+        string program = Path.Combine(AppContext.BaseDirectory, "hornbook.dll");
+        string script = $$"""
+            hornbook() { dotnet '{{program}}' "$@"; }
+            source <(hornbook completion bash)
+            COMP_LINE='hornbook tab' COMP_POINT=12 COMP_WORDS=(hornbook tab) COMP_CWORD=1
+            _hornbook hornbook
+            printf '%s\n' "${COMPREPLY[@]}"
+            """;
+        using Process bash = Process.Start(new ProcessStartInfo("/bin/bash", ["-c", script]) { RedirectStandardOutput = true })!;
+        Assert.Equal("tabletop\n", bash.StandardOutput.ReadToEnd());
     }
 
     [Fact]
