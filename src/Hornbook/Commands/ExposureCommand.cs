@@ -24,7 +24,7 @@ internal static class ExposureCommand
             Examples =
             [
                 ("hornbook exposure examples/evening-bench.toml --figure keep-out.svg", "By the limit that the bench file chooses, with a plan"),
-                ("hornbook exposure examples/evening-bench.toml --limit icnirp-2020-local-public", "By another limit"),
+                ("hornbook exposure examples/evening-bench.toml --limit us-public", "By another limit"),
             ],
         };
         command.Add(bench);
