@@ -16,12 +16,13 @@ public class RadiatedFieldBenchmarks
     private const int Pairs = Sources * Observers;
 
     // Counted in the source, a multiply-add as two, a root or a quotient as one, rounding, magnitude and change of sign as none:
-    // GreenTerms 69 (of them sine and cosine 37), FieldKernel.Add 94, called twice.
+    // GreenTerms 69 (of them sine and cosine 37), CurrentSums.Add 94, called twice. A mouth takes 69 + 84 (MouthSums.Add).
     private const long OperationsPerPair = 69 + (2 * 94);
     private const double Wavenumber = 220.0;
 
     private readonly long _operations = Pairs * OperationsPerPair;
     private readonly CurrentSamples _currents = Currents();
+    private readonly CurrentSamples _mouth = Mouth();
     private readonly Vector[] _points = Points(Observers);
     private readonly FieldSample[] _fields = new FieldSample[Observers];
     private readonly Vector[] _map = Points(MapObservers);
@@ -49,6 +50,12 @@ public class RadiatedFieldBenchmarks
     public double Peak256() => PeakArithmetic<Lanes256>.Run(_operations);
 
     [Benchmark(OperationsPerInvoke = Pairs)]
+    public void Mouth512() => FieldKernel<Lanes512>.Evaluate(_mouth, Wavenumber, _points, _fields);
+
+    [Benchmark(OperationsPerInvoke = Pairs)]
+    public void Mouth256() => FieldKernel<Lanes256>.Evaluate(_mouth, Wavenumber, _points, _fields);
+
+    [Benchmark(OperationsPerInvoke = Pairs)]
     public void Kernel128() => FieldKernel<Lanes128>.Evaluate(_currents, Wavenumber, _points, _fields);
 
     [Benchmark(OperationsPerInvoke = Pairs)]
@@ -65,6 +72,15 @@ public class RadiatedFieldBenchmarks
         ComplexVector[] Phasors() => Array.ConvertAll(points, _ =>
             new ComplexVector(new Complex(Next(), Next()), new Complex(Next(), Next()), new Complex(Next(), Next())));
         return new CurrentSamples(points, Phasors(), Array.ConvertAll(Phasors(), m => m * Constants.VacuumImpedance));
+    }
+
+    private static CurrentSamples Mouth()
+    {
+        CurrentSamples any = Currents();
+        return new CurrentSamples(
+            any.Points,
+            Array.ConvertAll(any.Electric.ToArray(), j => new ComplexVector(0, 0, j.Z)),
+            Array.ConvertAll(any.Magnetic.ToArray(), m => new ComplexVector(0, m.Y, 0)));
     }
 
     private static Vector[] Points(int count)

@@ -27,6 +27,8 @@ public sealed class CurrentSamples
         _electric = electric.ToArray();
         _magnetic = magnetic.ToArray();
         _dual = Array.ConvertAll(_magnetic, m => m * new Complex(0.0, 1.0 / Constants.VacuumImpedance));
+        IsMouth = Array.TrueForAll(_electric, j => j.X == Complex.Zero && j.Y == Complex.Zero)
+            && Array.TrueForAll(_magnetic, m => m.X == Complex.Zero && m.Z == Complex.Zero);
     }
 
     /// <summary>How many points.</summary>
@@ -40,6 +42,9 @@ public sealed class CurrentSamples
 
     /// <summary>M dS [V m], length n.</summary>
     public ReadOnlySpan<ComplexVector> Magnetic => _magnetic;
+
+    /// <summary>Whether all electric currents lie along z and all magnetic ones along y, as in a mouth's own frame: half the work for the kernel.</summary>
+    internal bool IsMouth { get; }
 
     /// <summary>jM dS/η [A m]: with it in place of M, E and jηH come from one formula with the currents swapped.</summary>
     internal ReadOnlySpan<ComplexVector> Dual => _dual;

@@ -25,6 +25,12 @@ internal static class RandomCurrents
         Gen.Int[1, most].SelectMany(n => Gen.Select(Place(centre, halfSide).Array[n], Phasor.Array[n], Phasor.Array[n]))
             .Select(c => new CurrentSamples(c.Item1, c.Item2, Array.ConvertAll(c.Item3, m => m * Constants.VacuumImpedance)));
 
+    /// <summary>Currents of a mouth in its own frame: electric ones along z, magnetic ones along y.</summary>
+    internal static Gen<CurrentSamples> InMouth(double halfSide, int most) => InCube(Vector.Zero, halfSide, most).Select(c => new CurrentSamples(
+        Array.ConvertAll(c.Points.ToArray(), p => p with { X = 0.0 }),
+        Array.ConvertAll(c.Electric.ToArray(), j => new ComplexVector(0, 0, j.Z)),
+        Array.ConvertAll(c.Magnetic.ToArray(), m => new ComplexVector(0, m.Y, 0))));
+
     /// <summary>One current element at the origin.</summary>
     internal static CurrentSamples Element(ComplexVector electric, ComplexVector magnetic) => new([Vector.Zero], [electric], [magnetic]);
 }
