@@ -10,7 +10,7 @@ public sealed class AntennaCommandTests
     private static readonly string Bench = Repository.At("examples", "evening-bench.toml");
 
     private static readonly string[] Horn =
-        ["antenna", "--guide", "WR-90", "--mouth-width", "94 mm", "--mouth-height", "79 mm", "--length", "130 mm", "--frequency", "10.525 GHz"];
+        ["antenna", "--guide", "WR-90", "--mouth-width", "94 mm", "--mouth-height", "79 mm", "--length", "66 mm", "--frequency", "10.525 GHz"];
 
     [Fact]
     public async Task The_same_horn_by_name_and_by_dimensions_has_the_same_numbers()
