@@ -50,10 +50,11 @@ public sealed class PredictCommandTests : IDisposable
         Assert.Equal(["beam_width", "gain", "distance_law", "polarisation"], json["demonstrations"]!.AsArray().Select(d => d!["evaluation"]!["shows"]!.GetValue<string>()));
     }
 
-    [Fact]
-    public async Task All_demonstrations_fit_into_80_columns()
+    [Theory]
+    [MemberData(nameof(CheckCommandTests.Examples), MemberType = typeof(CheckCommandTests))]
+    public async Task All_demonstrations_fit_into_80_columns(string bench)
     {
-        Typed text = await Typed.In("predict", Bench, "--all");
+        Typed text = await Typed.In("predict", bench, "--all");
         Assert.Equal(ExitCode.Fine, text.Code);
         Assert.All(text.Lines, line => Assert.InRange(line.Length, 0, 80));
     }

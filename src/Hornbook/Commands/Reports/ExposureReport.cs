@@ -46,7 +46,7 @@ internal sealed record ExposureReport : IReport
         ChosenBecause = because,
         Limits =
         [
-            .. ExposureLimits.All.Where(l => l.Band.Contains(scene.Plan.Frequency)).Select(l => LimitDistanceReport.Of(l, field))
+            .. ExposureLimits.All.Where(l => l.Band.Contains(scene.Plan.Frequency)).AsParallel().Select(l => LimitDistanceReport.Of(l, field))
                 .OrderBy(l => l.LimitWPerM2).ThenBy(l => l.Title, StringComparer.Ordinal),
         ],
         Mouth = MouthReport.Of(field),

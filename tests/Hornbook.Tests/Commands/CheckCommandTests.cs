@@ -1,0 +1,59 @@
+using System.Text.Json.Nodes;
+using Hornbook.Bench.Files;
+using Hornbook.Bench.Findings;
+using Hornbook.Commands;
+using Hornbook.Testing;
+using Xunit;
+
+namespace Hornbook.Tests.Commands;
+
+public sealed class CheckCommandTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("hornbook-check-").FullName;
+
+    public static TheoryData<string> Examples => [.. Directory.GetFiles(Repository.At("examples"), "*.toml").Order(StringComparer.Ordinal)];
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public async Task Json_has_the_findings_of_the_bench_worst_first(string bench)
+    {
+        IReadOnlyList<Finding> expected = BenchFindings.Of(BenchFile.Read(bench).Plan!);
+        JsonNode json = JsonNode.Parse((await Typed.In("check", bench, "--json")).Output)!;
+        Assert.Equal(expected.Select(f => f.Id), json["findings"]!.AsArray().Select(f => f!["id"]!.GetValue<string>()));
+        Assert.Equal(expected.Count(f => f.Severity == Severity.Spoils), json["spoils_count"]!.GetValue<int>());
+        Assert.Empty(UnitOfKey.Missing(json));
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public async Task Nothing_spoils_the_show_of_an_example_and_it_is_said_in_80_columns(string bench)
+    {
+        Typed typed = await Typed.In("check", bench);
+        Assert.Equal(ExitCode.Fine, typed.Code);
+        Assert.All(typed.Lines, line => Assert.InRange(line.Length, 0, 80));
+    }
+
+    [Fact]
+    public async Task A_spoilt_show_has_code_1_and_begins_with_what_spoils_it()
+    {
+        string path = Path.Combine(_folder, "loud.toml");
+        string text = File.ReadAllText(Repository.At("examples", "evening-bench.toml"));
+        await File.WriteAllTextAsync(path, text.Replace("gain = 200", "gain = 20000", StringComparison.Ordinal), TestContext.Current.CancellationToken);
+        Typed typed = await Typed.In("check", path);
+        Assert.Equal(ExitCode.Spoiled, typed.Code);
+        Assert.StartsWith("SPOILS", typed.Lines[2], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_guide_below_cut_off_is_a_finding_and_no_crash()
+    {
+        string path = Path.Combine(_folder, "low.toml");
+        string text = File.ReadAllText(Repository.At("examples", "evening-bench.toml"));
+        await File.WriteAllTextAsync(path, text.Replace("10.525 GHz", "5 GHz", StringComparison.Ordinal), TestContext.Current.CancellationToken);
+        Typed typed = await Typed.In("check", path);
+        Assert.Equal(ExitCode.Spoiled, typed.Code);
+        Assert.Equal(ExitCode.BadInput, (await Typed.In("predict", path)).Code);
+    }
+}
