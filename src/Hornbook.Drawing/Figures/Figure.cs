@@ -68,6 +68,7 @@ public sealed class Figure
             float height = (float)Height / panels.Count;
             for (int i = 0; i < panels.Count; i++)
             {
+                panels[i].RenderInMemory(Width, (int)height); // the first rendering settles the layout and would draw everything twice
                 canvas.Save();
                 canvas.ClipRect(new SKRect(0, i * height, Width, (i + 1) * height)); // a plot clears what it may draw on
                 panels[i].Render(canvas, new PixelRect(0, Width, (i + 1) * height, i * height));

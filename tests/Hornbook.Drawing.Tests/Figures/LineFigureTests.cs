@@ -62,6 +62,9 @@ public sealed class LineFigureTests
         }
 
         [Fact]
+        public void Draws_nothing_twice() => Assert.Single(_root.Descendants(Svg + "text"), t => t.Value.Trim() == "turn [deg]");
+
+        [Fact]
         public void Has_no_list_that_ends_in_a_comma() =>
             Assert.DoesNotContain(_root.Descendants().Attributes(), a => a.Value.TrimEnd().EndsWith(','));
 

@@ -16,7 +16,9 @@ public sealed class AntennaCommandTests
     public async Task The_same_horn_by_name_and_by_dimensions_has_the_same_numbers()
     {
         JsonNode named = JsonNode.Parse((await Typed.In("antenna", Bench, "large-horn", "--json")).Output)!;
-        JsonNode sized = JsonNode.Parse((await Typed.In([.. Horn, "--json"])).Output)!;
+        JsonNode sized = JsonNode.Parse((await Typed.In(
+            "antenna", "--guide", "WR-90", "--frequency", Text(named, "frequency_hz", "Hz"), "--json", "--length", Text(named, "length_m", "m"),
+            "--mouth-width", Text(named, "mouth_width_m", "m"), "--mouth-height", Text(named, "mouth_height_m", "m"))).Output)!;
         Assert.Empty(UnitOfKey.Missing(named));
         Close.Relative(named["gain_dbi"]!.GetValue<double>(), sized["gain_dbi"]!.GetValue<double>(), 1e-12);
     }
@@ -50,4 +52,6 @@ public sealed class AntennaCommandTests
         Assert.Equal(
             "\"dish\" is no antenna of this bench; type one of large-horn, small-horn, probe\n",
             (await Typed.In("antenna", Bench, "dish")).Error);
+
+    private static string Text(JsonNode node, string key, string unit) => FormattableString.Invariant($"{node[key]!.GetValue<double>():R} {unit}");
 }

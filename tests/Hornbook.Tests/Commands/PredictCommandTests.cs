@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using System.Xml.Linq;
+using Hornbook.Bench.Demonstrations;
 using Hornbook.Bench.Files;
 using Hornbook.Bench.Readings;
 using Hornbook.Commands;
@@ -67,8 +68,9 @@ public sealed class PredictCommandTests : IDisposable
         Assert.Equal(ExitCode.Fine, typed.Code);
         Assert.Equal("img", XElement.Load(figure).Attribute("role")?.Value);
         string[] rows = File.ReadAllLines(csv);
-        // derived: the example asks for 121 points; one line more is the header.
-        Assert.Equal(122, rows.Length);
+        // derived: a line for each point that the example asks for, and the header.
+        BeamWidthDemonstration demonstration = BenchFile.Read(Bench).Plan!.Demonstrations.OfType<BeamWidthDemonstration>().Single();
+        Assert.Equal(demonstration.Points + 1, rows.Length);
         Assert.StartsWith("turn [deg],link [dB],", rows[0], StringComparison.Ordinal);
         Assert.EndsWith($"wrote {figure}\nwrote {csv}\n", typed.Error, StringComparison.Ordinal);
     }
