@@ -136,11 +136,21 @@ internal sealed class Binder(ProblemList problems, string broken)
             problems.Add(list.Place, $"{entry.Key} has {list.Items.Count} in its list", $"{rule.Fewest} to {rule.Most} fit", $"type {entry.Key} = {rule.Example}");
         }
 
-        return [.. list.Items.Select(item => Item(entry, item, rule.Item)).OfType<BoundItem>()];
+        return [.. list.Items.Select(item => Item(entry, item, rule)).OfType<BoundItem>()];
     }
 
-    private BoundItem? Item(Entry entry, Node item, ValueRule rule) =>
-        Value(new Entry(entry.Key, item.Place, item), rule) is object value ? new BoundItem(string.Empty, value, item.Place) : null;
+    private BoundItem? Item(Entry entry, Node item, ListRule rule)
+    {
+        if (rule.Item is TableRule table && item is not TableNode)
+        {
+            problems.Add(
+                item.Place, $"{ValueReader.Raw(item)} is not a table", $"{table.Shape.What} is a table, in braces",
+                rule.Example.StartsWith("[[", StringComparison.Ordinal) ? $"type {rule.Example} and its keys below" : $"type it like {entry.Key} = {rule.Example}");
+            return null;
+        }
+
+        return Value(new Entry(entry.Key, item.Place, item), rule.Item) is object value ? new BoundItem(string.Empty, value, item.Place) : null;
+    }
 
     private void ReportMissing(TableNode node, TableShape shape, string? word, HashSet<string> meant)
     {

@@ -9,6 +9,8 @@ namespace Hornbook.Bench.Files.Binding;
 /// <param name="problems">Takes what is found.</param>
 internal sealed class ValueReader(ProblemList problems)
 {
+    private const int MostChoicesShown = 12;
+
     /// <summary>A value as it stands in the file, for a message.</summary>
     internal static string Raw(Node node) => node switch
     {
@@ -81,12 +83,24 @@ internal sealed class ValueReader(ProblemList problems)
             return text;
         }
 
-        string[] words = [.. rule.Choices.Select(word => $"\"{word}\"")];
         string? near = text is null ? null : Spelling.Nearest(text, rule.Choices);
         problems.Add(
-            node.Place, $"{key} = {Raw(node)} is not known", $"{Shown.Words(words)} fits",
-            near is null ? $"type one of them, like {key} = {words[0]}" : $"type {key} = \"{near}\"");
+            node.Place, $"{key} = {Raw(node)} is not known", $"{Choices(rule.Choices, text)} fits",
+            near is null ? $"type one of them, like {key} = \"{rule.Choices[0]}\"" : $"type {key} = \"{near}\"");
         return null;
+    }
+
+    /// <summary>All choices; of very many those that hold what was typed, or the first.</summary>
+    private static string Choices(IReadOnlyList<string> choices, string? typed)
+    {
+        string[] quoted = [.. choices.Select(word => $"\"{word}\"")];
+        if (quoted.Length <= MostChoicesShown)
+        {
+            return Shown.Words(quoted);
+        }
+
+        string[] like = [.. quoted.Where(word => typed is { Length: > 0 } && word.Contains(typed, StringComparison.OrdinalIgnoreCase)).Take(MostChoicesShown)];
+        return $"{Shown.Words(like.Length > 0 ? like : quoted[..3])} (of {quoted.Length})";
     }
 
     private double? Quantity(string key, Node node, QuantityRule rule)

@@ -1,4 +1,5 @@
 using Hornbook.Bench.Files.Quantities;
+using Hornbook.Physics.Exposure;
 
 namespace Hornbook.Bench.Files.Format;
 
@@ -31,5 +32,5 @@ internal static class BenchFormat
 
     private static TableShape Exposure => new(
         "the exposure table",
-        new KeyRule("limit", new NameRule("\"strictest\""), "The limit whose keep-out distance is drawn.", "\"strictest\""));
+        new KeyRule("limit", new ChoiceRule(["strictest", .. ExposureLimits.All.Select(limit => limit.Id)]), "The limit whose keep-out distance is drawn.", "\"strictest\""));
 }
