@@ -16,7 +16,7 @@ public sealed record AntennaChangeEvaluation(BenchEnd Changed, IReadOnlyList<Ant
             name,
             Decibels.FromRatio(scene.Antenna(name).Gain),
             Decibels.FromRatio(realised[i]),
-            Decibels.FromRatio(links[i] / links[0]),
+            TextbookComparison.ErrorDb(links[i], links[0]),
             Decibels.FromRatio(realised[i] / realised[0])));
         return new AntennaChangeEvaluation(demonstration.Changed, [.. steps]);
     }

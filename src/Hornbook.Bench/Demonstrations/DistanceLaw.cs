@@ -15,11 +15,14 @@ public sealed record DistanceLaw(double Exponent, double Origin, double Residual
     /// <summary>Multiples of the farthest distance up to which the origin may lie behind the mouth.</summary>
     private const double Rearmost = 2.0;
 
+    /// <summary>Origins tried before the least is narrowed down.</summary>
+    private const int Candidates = 64;
+
     private static readonly double DecibelsPerNeper = 10.0 / Math.Log(10.0);
 
     /// <summary>The law with its exponent and its origin free.</summary>
     /// <param name="distances">r [m], length n ≥ 3, different, &gt; 0.</param>
-    /// <param name="powers">P in any unit, length n, &gt; 0.</param>
+    /// <param name="powers">P in any unit, length n, ≥ 0; 0 is taken for the smallest number.</param>
     public static DistanceLaw Fit(double[] distances, double[] powers) =>
         From(distances, powers, OriginOfLeast(distances, origin => From(distances, powers, origin).ResidualDb));
 
@@ -38,18 +41,27 @@ public sealed record DistanceLaw(double Exponent, double Origin, double Residual
     private static DistanceLaw From(double[] distances, double[] powers, double origin)
     {
         double[] logDistance = [.. distances.Select(r => Math.Log(r + origin))];
-        double[] logPower = [.. powers.Select(p => Math.Log(p))];
+        double[] logPower = [.. powers.Select(LogOf)];
         (_, double slope) = MathNet.Numerics.Fit.Line(logDistance, logPower);
         return new DistanceLaw(-slope, origin, SpreadDb(distances, powers, origin, -slope));
     }
 
     private static double SpreadDb(double[] distances, double[] powers, double origin, double exponent)
     {
-        double[] constants = [.. distances.Zip(powers, (r, p) => Math.Log(p) + (exponent * Math.Log(r + origin)))];
+        double[] constants = [.. distances.Zip(powers, (r, p) => LogOf(p) + (exponent * Math.Log(r + origin)))];
         double mean = constants.Average();
         return DecibelsPerNeper * Math.Sqrt(constants.Average(c => (c - mean) * (c - mean)));
     }
 
-    private static double OriginOfLeast(double[] distances, Func<double, double> residual) =>
-        FindMinimum.OfScalarFunctionConstrained(residual, Foremost * distances.Min(), Rearmost * distances.Max(), 1e-7);
+    /// <summary>The origin of the least rest; an end of the range where the rest still falls there, which no table of powers of two mouths does.</summary>
+    private static double OriginOfLeast(double[] distances, Func<double, double> residual)
+    {
+        double first = Foremost * distances.Min();
+        double step = ((Rearmost * distances.Max()) - first) / Candidates;
+        double best = Enumerable.Range(0, Candidates + 1).Select(i => first + (i * step)).MinBy(residual);
+        bool isInside = residual(best) < Math.Min(residual(Math.Max(first, best - step)), residual(best + step));
+        return isInside ? FindMinimum.OfScalarFunctionConstrained(residual, best - step, best + step, 1e-7) : best;
+    }
+
+    private static double LogOf(double power) => Math.Log(Math.Max(power, double.Epsilon));
 }

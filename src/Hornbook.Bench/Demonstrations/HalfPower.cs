@@ -1,6 +1,6 @@
 using Hornbook.Physics;
-using MathNet.Numerics;
 using MathNet.Numerics.Interpolation;
+using MathNet.Numerics.RootFinding;
 
 namespace Hornbook.Bench.Demonstrations;
 
@@ -29,9 +29,14 @@ public sealed record HalfPower(double PeakAt, double? Width)
         return new HalfPower(peak, right - left);
     }
 
-    private static double PeakOf(CubicSpline spline, double[] angles, int strongest) => strongest == 0 || strongest == angles.Length - 1
-        ? angles[strongest]
-        : FindMinimum.OfScalarFunctionConstrained(a => -spline.Interpolate(a), angles[strongest - 1], angles[strongest + 1], 1e-9);
+    /// <summary>Where the spline is level between the neighbours of the strongest sample; that sample where it is not level there.</summary>
+    /// <remarks>The library's own stationary points lose four digits where the cubic term of a piece is nearly nothing, as at a peak.</remarks>
+    private static double PeakOf(CubicSpline spline, double[] angles, int strongest)
+    {
+        double from = angles[Math.Max(0, strongest - 1)];
+        double to = angles[Math.Min(angles.Length - 1, strongest + 1)];
+        return Brent.TryFindRoot(spline.Differentiate, from, to, 1e-12, 100, out double peak) ? peak : angles[strongest];
+    }
 
     private static double? Crossing(CubicSpline spline, double levelDb, double peak, IEnumerable<double> outwards)
     {
@@ -40,7 +45,7 @@ public sealed record HalfPower(double PeakAt, double? Width)
         {
             if (spline.Interpolate(outer) <= levelDb)
             {
-                return FindRoots.OfFunction(a => spline.Interpolate(a) - levelDb, Math.Min(inner, outer), Math.Max(inner, outer), 1e-12);
+                return Brent.FindRoot(a => spline.Interpolate(a) - levelDb, Math.Min(inner, outer), Math.Max(inner, outer), 1e-12, 100);
             }
 
             inner = outer;

@@ -1,4 +1,3 @@
-using Hornbook.Physics;
 
 namespace Hornbook.Bench.Demonstrations;
 
@@ -29,7 +28,7 @@ public sealed record MalusLaw(double StrongestAt, double Strongest)
     /// <param name="powers">In the unit of the fit, length n.</param>
     public double LargestErrorDb(double[] rolls, double[] powers) => rolls.Zip(powers)
         .Where(point => Share(point.First) > Compared)
-        .Select(point => Math.Abs(Decibels.FromRatio(point.Second / (Strongest * Share(point.First)))))
+        .Select(point => Math.Abs(TextbookComparison.ErrorDb(point.Second, Strongest * Share(point.First))))
         .DefaultIfEmpty(0.0)
         .Max();
 }

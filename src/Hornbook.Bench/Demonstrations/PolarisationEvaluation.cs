@@ -1,5 +1,3 @@
-using Hornbook.Physics;
-
 namespace Hornbook.Bench.Demonstrations;
 
 /// <summary>The polarisation law that the bench will show, beside the cos² law of Malus.</summary>
@@ -9,16 +7,13 @@ namespace Hornbook.Bench.Demonstrations;
 /// <param name="LawErrorDb">Greatest departure from cos² (of the roll from the strongest) where that law asks for more than 1/100 [dB].</param>
 public sealed record PolarisationEvaluation(double StrongestAt, double WeakestAt, double DepthDb, double LawErrorDb) : Evaluation
 {
-    private const double DeepestDb = 200.0;
-
     internal static PolarisationEvaluation Of(Curve curve)
     {
         MalusLaw law = MalusLaw.Fit(curve.Positions, curve.Links);
-        double depth = Decibels.FromRatio(curve.Strongest.Reading.Link / curve.Weakest.Reading.Link);
         return new PolarisationEvaluation(
             law.StrongestAt,
             curve.Weakest.Setting.At,
-            Math.Min(depth, DeepestDb),
+            TextbookComparison.ErrorDb(curve.Strongest.Reading.Link, curve.Weakest.Reading.Link),
             law.LargestErrorDb(curve.Positions, curve.Links));
     }
 }

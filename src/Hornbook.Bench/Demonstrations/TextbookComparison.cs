@@ -21,12 +21,18 @@ public sealed record TextbookComparison(
     double ReceiverFarZone,
     double FarZoneErrorDb)
 {
+    private const double LargestErrorDb = 200.0;
+
     /// <summary>Where the far zone begins for this pair, by the rule: the greater 2D²/λ [m].</summary>
     public double FarZone => Math.Max(SourceFarZone, ReceiverFarZone);
 
-    /// <summary>How much too strong (positive) or too weak Friis's formula is here [dB].</summary>
-    public double FriisErrorDb => Decibels.FromRatio(FriisLink / Link);
+    /// <summary>How much too strong (positive) or too weak Friis's formula is here [dB]; at most 200 either way.</summary>
+    public double FriisErrorDb => ErrorDb(FriisLink, Link);
 
-    /// <summary>How much too strong (positive) or too weak the inverse-square law is here [dB].</summary>
-    public double InverseSquareErrorDb => Decibels.FromRatio(InverseSquareLink / Link);
+    /// <summary>How much too strong (positive) or too weak the inverse-square law is here [dB]; at most 200 either way.</summary>
+    public double InverseSquareErrorDb => ErrorDb(InverseSquareLink, Link);
+
+    /// <summary>A promised link over a true one [dB], from −200 to 200: across polarisations the true one may be nothing.</summary>
+    internal static double ErrorDb(double promised, double link) =>
+        Math.Clamp(Decibels.FromRatio(promised / Math.Max(link, double.Epsilon)), -LargestErrorDb, LargestErrorDb);
 }

@@ -20,7 +20,7 @@ public sealed class TextbookLink
         _referenceLink = scene.Read(source, receiver).Link;
         double farZone = Math.Max(scene.Antenna(source.Antenna).FarDistance, scene.Antenna(receiver.Antenna).FarDistance);
         ReceiverEnd there = AlongSight(source, receiver, farZone);
-        _farZoneErrorDb = Decibels.FromRatio(Friis(source, there) / scene.Read(source, there).Link);
+        _farZoneErrorDb = TextbookComparison.ErrorDb(Friis(source, there), scene.Read(source, there).Link);
     }
 
     /// <summary>Textbook formulas whose inverse-square law holds where source and receiver are given.</summary>

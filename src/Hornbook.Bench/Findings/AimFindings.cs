@@ -13,12 +13,12 @@ internal static class AimFindings
     /// <summary>Loss from which there is hardly anything left to show [dB].</summary>
     private const double LostDb = 10.0;
 
-    internal static IEnumerable<Finding> Of(Inspection bench) => [.. Aim(bench), .. Polarisation(bench), .. Trust(bench)];
+    internal static IEnumerable<Finding> Of(Inspection bench) => [.. Facing(bench), .. Polarisation(bench), .. Trust(bench)];
 
-    private static IEnumerable<Finding> Aim(Inspection bench)
+    private static IEnumerable<Finding> Facing(Inspection bench)
     {
-        Pose source = Facing(bench.Source.Pose, bench.Receiver.Pose.Position);
-        Pose receiver = Facing(bench.Receiver.Pose, bench.Source.Pose.Position);
+        Pose source = Aim.At(bench.Source.Pose, bench.Receiver.Pose.Position);
+        Pose receiver = Aim.At(bench.Receiver.Pose, bench.Source.Pose.Position);
         double lossDb = LossDb(bench, source, receiver);
         if (lossDb < FeltDb)
         {
@@ -38,7 +38,7 @@ internal static class AimFindings
 
     private static IEnumerable<Finding> Polarisation(Inspection bench)
     {
-        double roll = AlignedRoll(bench.Source.Pose, bench.Receiver.Pose);
+        double roll = Aim.AlignedRoll(bench.Source.Pose, bench.Receiver.Pose);
         double lossDb = LossDb(bench, bench.Source.Pose, bench.Receiver.Pose with { Roll = roll });
         if (lossDb < FeltDb)
         {
@@ -66,21 +66,6 @@ internal static class AimFindings
         / Math.Max(bench.Reading.Link, double.Epsilon));
 
     private static Severity Grade(double lossDb) => lossDb > LostDb ? Severity.Spoils : Severity.Weakens;
-
-    /// <summary>The pose turned and tilted so that it looks at a place.</summary>
-    private static Pose Facing(Pose pose, Vector place)
-    {
-        Vector d = place - pose.Position;
-        return pose with { Turn = Math.Atan2(d.Y, d.X), Tilt = Math.Atan2(d.Z, Math.Sqrt((d.X * d.X) + (d.Y * d.Y))) };
-    }
-
-    /// <summary>The receiver's roll, nearest to none, at which its electric field lies along the source's as seen from it.</summary>
-    private static double AlignedRoll(Pose source, Pose receiver)
-    {
-        Pose level = receiver with { Roll = 0.0 };
-        double roll = Math.Atan2(-Vector.Dot(source.Up, level.Left), Vector.Dot(source.Up, level.Up));
-        return Math.IEEERemainder(roll, Math.PI);
-    }
 
     private static double Between(Pose a, Pose b) => Math.Acos(Math.Clamp(Vector.Dot(a.Forward, b.Forward), -1.0, 1.0));
 

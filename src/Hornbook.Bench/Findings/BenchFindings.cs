@@ -8,6 +8,9 @@ namespace Hornbook.Bench.Findings;
 /// <summary>What a demonstrator should know of a bench before the show.</summary>
 public static class BenchFindings
 {
+    /// <summary>Mouths nearer than this stand in one place [m].</summary>
+    private const double SamePlace = 1e-3;
+
     /// <summary>Looks a bench over; one that cannot be computed as a whole gives findings too, never an exception.</summary>
     /// <param name="plan">The bench.</param>
     /// <param name="progress">Told the share that is done, 0 to 1 [-].</param>
@@ -18,10 +21,7 @@ public static class BenchFindings
         ArgumentNullException.ThrowIfNull(plan);
         BenchPlan computable = Computable(plan);
         bool hasBothEnds = IsAtHand(computable, plan.Source.Antenna) && IsAtHand(computable, plan.Receiver.Antenna);
-        IEnumerable<Finding> found = hasBothEnds
-            ? [.. OfPlan(plan), .. OfScene(Scene.Of(computable), progress, cancellation)]
-            : OfPlan(plan);
-        return Sorted(found);
+        return Sorted([.. OfPlan(plan), .. hasBothEnds ? OfScene(Scene.Of(computable), progress, cancellation) : []]);
     }
 
     /// <summary>Looks over a bench that is made ready already.</summary>
@@ -40,6 +40,11 @@ public static class BenchFindings
 
     private static IEnumerable<Finding> OfScene(Scene scene, IProgress<double>? progress, CancellationToken cancellation)
     {
+        if ((scene.Plan.Source.Pose.Position - scene.Plan.Receiver.Pose.Position).Length < SamePlace)
+        {
+            return []; // There is no link to speak of; that the mouths touch is found from the plan.
+        }
+
         Inspection inspection = Inspection.Of(scene, progress, cancellation);
         return
         [

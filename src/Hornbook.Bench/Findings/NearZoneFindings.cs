@@ -1,4 +1,6 @@
 using Hornbook.Bench.Demonstrations;
+using Hornbook.Bench.Layout;
+using Hornbook.Physics;
 
 namespace Hornbook.Bench.Findings;
 
@@ -15,11 +17,12 @@ internal static class NearZoneFindings
 
     private static IEnumerable<Finding> NearZone(Inspection bench)
     {
-        TextbookComparison textbook = bench.Textbook;
-        if (textbook.Distance >= textbook.FarZone)
+        if (bench.Textbook.Distance >= bench.Textbook.FarZone)
         {
             yield break;
         }
+
+        TextbookComparison textbook = FaceToFace(bench);
 
         string whose = textbook.SourceFarZone >= textbook.ReceiverFarZone ? "source" : "receiver";
         bool felt = Math.Abs(textbook.FriisErrorDb) > FeltDb;
@@ -27,6 +30,15 @@ internal static class NearZoneFindings
             $"The ends are {InWords.Length(textbook.Distance)} apart, inside 2D²/λ = {InWords.Length(textbook.FarZone)} of the {whose}'s antenna.",
             $"Far-zone formulas are wrong here: Friis would promise {InWords.Decibels(Math.Abs(textbook.FriisErrorDb))} too {(textbook.FriisErrorDb > 0.0 ? "much" : "little")}. The prediction itself counts the near zone.",
             new Mend($"Move the receiver to {InWords.Length(Math.Ceiling(20.0 * textbook.FarZone) / 20.0)} from the source's mouth, or use a smaller antenna."));
+    }
+
+    /// <summary>The formulas beside the link of both ends well aimed: a bad aim is another finding.</summary>
+    private static TextbookComparison FaceToFace(Inspection bench)
+    {
+        (Pose sending, Pose receiving) = Aim.Best(bench.Source.Pose, bench.Receiver.Pose);
+        SourceEnd source = bench.Source with { Pose = sending };
+        ReceiverEnd receiver = bench.Receiver with { Pose = receiving };
+        return TextbookLink.TiedTo(bench.Scene, source, receiver).Beside(source, receiver, bench.Scene.Read(source, receiver).Link);
     }
 
     private static IEnumerable<Finding> Ripple(Inspection bench)
