@@ -1,7 +1,9 @@
 using Hornbook.Bench.Demonstrations;
+using Hornbook.Bench.Findings;
 using Hornbook.Bench.Layout;
 using Hornbook.Bench.Readings;
 using Hornbook.Physics;
+using Hornbook.Physics.Exposure;
 using Hornbook.Tabletop.Sheets;
 
 namespace Hornbook.Tabletop;
@@ -47,9 +49,25 @@ public sealed class BenchSession
     /// <summary>Where the far zone of the source's antenna begins, 2D²/λ from its mouth [m].</summary>
     public double NearZone => _bench.Scene.Antenna(Source.Antenna).FarDistance;
 
+    /// <summary>How far to stay away from the source; null until it is computed, and where no limit is known.</summary>
+    public KeepOutShape? KeepOut { get; private set; }
+
+    /// <summary>The limit behind it.</summary>
+    public ExposureLimit? Limit => _bench.Limit;
+
+    /// <summary>What to know of the bench as the file has it; null until it is computed.</summary>
+    public IReadOnlyList<Finding>? Findings { get; private set; }
+
     public Pose PoseOf(BenchEnd end) => end == BenchEnd.Source ? Source.Pose : Receiver.Pose;
 
     public string AntennaOf(BenchEnd end) => end == BenchEnd.Source ? Source.Antenna : Receiver.Antenna;
+
+    /// <summary>Fetches what takes longer than the first page may.</summary>
+    public async Task CompleteAsync()
+    {
+        KeepOut = await _bench.KeepOut;
+        Findings = await _bench.Findings;
+    }
 
     /// <summary>Puts an end into a pose, held within the sheet; one that would bring the mouths together is refused.</summary>
     public void Place(BenchEnd end, Pose pose)

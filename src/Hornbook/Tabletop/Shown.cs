@@ -10,7 +10,7 @@ public readonly record struct Shown(string Number, string Unit)
 {
     private const double DegreesPerRadian = 180.0 / Math.PI;
 
-    public override string ToString() => $"{Number} {Unit}";
+    public override string ToString() => Unit == "°" ? Number + Unit : $"{Number} {Unit}";
 
     /// <summary>A tone [Hz].</summary>
     public static Shown Tone(double frequency) => new(Text(frequency, frequency < 100.0 ? "0.0" : "0"), "Hz");
@@ -41,8 +41,14 @@ public readonly record struct Shown(string Number, string Unit)
         _ => new(Text(watts * 1e6, "0.0"), "µW"),
     };
 
+    /// <summary>A power density [W/m²].</summary>
+    public static Shown Density(double density) => new(Text(density, "0.###"), "W/m²");
+
     /// <summary>A length on the bench [m].</summary>
     public static Shown Length(double metres) => new(Text(metres * 1e2, "0.0"), "cm");
+
+    /// <summary>A distance to keep [m]: whole centimetres, rounded up.</summary>
+    public static Shown Clearance(double metres) => new(Text(Math.Ceiling((metres * 1e2) - 1e-6), "0"), "cm");
 
     /// <summary>An angle [rad].</summary>
     public static Shown Angle(double radians) => new(Text(radians * DegreesPerRadian, "0.#"), "°");

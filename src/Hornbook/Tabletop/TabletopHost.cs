@@ -56,7 +56,8 @@ internal static class TabletopHost
         builder.WebHost.UseStaticWebAssets();
         builder.WebHost.UseUrls(string.Create(CultureInfo.InvariantCulture, $"http://127.0.0.1:{port}"));
         builder.Logging.ClearProviders();
-        builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Error);
+        builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Error)
+            .AddFilter("Microsoft.Extensions.Hosting", LogLevel.None); // a port in use is dealt with below
         AddServices(builder.Services, new LoadedBench(scene, name));
         WebApplication app = builder.Build();
         app.UseMiddleware<LoopbackOnly>();

@@ -31,6 +31,8 @@ public sealed partial class TabletopPage : IAsyncDisposable
         await _module.InvokeVoidAsync("attach", "tabletop", _hands);
         _ready = true;
         StateHasChanged();
+        await Session.CompleteAsync();
+        StateHasChanged();
     }
 
     public async ValueTask DisposeAsync()

@@ -1,4 +1,5 @@
 using Hornbook.Bench.Demonstrations;
+using Hornbook.Bench.Findings;
 using Hornbook.Bench.Readings;
 using Hornbook.Physics;
 using Hornbook.Physics.Detection;
@@ -20,10 +21,31 @@ public static class Words
 
     public static string Trust(TrustLevel level) => level switch
     {
-        TrustLevel.Good => "To be believed",
-        TrustLevel.Rough => "Roughly right",
-        _ => "A guide only",
+        TrustLevel.Good => "Reliable",
+        TrustLevel.Rough => "Rough",
+        _ => "Only a guide",
     };
+
+    public static string Weight(Severity severity) => severity switch
+    {
+        Severity.Spoils => "Spoils the show",
+        Severity.Weakens => "Weakens it",
+        _ => "Good to know",
+    };
+
+    /// <summary>How far to stay away, and by whose limit.</summary>
+    public static string KeepOut(BenchSession session)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        return (session.Limit, session.KeepOut) switch
+        {
+            (null, _) => "No limit is known here for this frequency: find the local one.",
+            (_, null) => "Computing the keep-out distance …",
+            ({ } limit, { } shape) =>
+                $"Keep people {Shown.Clearance(shape.OnAxis)} away in front of the source: there its most, {Shown.Power(session.Plan.Source.WorstCasePower)}, "
+                + $"falls to {Shown.Density(limit.PowerDensity(session.Plan.Frequency))}, {limit.Title} ({limit.Instrument}).",
+        };
+    }
 
     /// <summary>The reading in one spoken sentence.</summary>
     public static string Spoken(Reading reading)

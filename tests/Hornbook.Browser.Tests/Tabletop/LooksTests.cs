@@ -32,7 +32,7 @@ public sealed class LooksTests(ServedPage served)
     public async Task On_a_wide_screen_drawing_and_reading_are_in_view_without_scrolling()
     {
         BenchPage page = await served.OpenAsync(Screen.Wide);
-        foreach (string part in new[] { ".sheet", ".reading", "#sound", ".poses" })
+        foreach (string part in new[] { ".sheet", ".reading", "#sound", ".poses", ".caution" })
         {
             LocatorBoundingBoxResult box = (await page.Window.Locator(part).First.BoundingBoxAsync())!;
             Assert.True(box.Y >= 0 && box.Y + box.Height <= Screen.Wide.Height, $"{part} ends at {box.Y + box.Height} px");

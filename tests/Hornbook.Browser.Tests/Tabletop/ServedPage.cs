@@ -26,7 +26,7 @@ public sealed class ServedPage : IAsyncLifetime
             return;
         }
 
-        _app = TabletopHost.Build(Scene, "example.toml", port: 0);
+        _app = TabletopHost.Build(Scene, "evening-bench.toml", port: 0);
         await _app.StartAsync();
         Address = _app.Urls.Single();
         _playwright = await Playwright.CreateAsync();

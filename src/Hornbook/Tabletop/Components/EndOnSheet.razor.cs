@@ -50,9 +50,10 @@ public sealed partial class EndOnSheet
         double behind = AntennaOutline.LengthBehindMouth(shape);
         _foot = See(-behind);
         _tail = See(-behind - AntennaOutline.GuideShown);
-        double lowest = _outline.Flare.Concat(_outline.Guide).Max(p => p.Y);
-        double highest = _outline.Flare.Concat(_outline.Guide).Min(p => p.Y);
-        _label = View == SheetView.Plan ? new SheetPoint(_foot.X, lowest + 40.0) : new SheetPoint(_foot.X, highest - 18.0);
+        SheetPoint[] all = [.. _outline.Flare, .. _outline.Guide, _outline.FieldTip, _outline.FieldTail];
+        _label = View == SheetView.Plan
+            ? new SheetPoint(_foot.X, all.Max(p => p.Y) + Session.Sheet.LetterMm + 12.0)
+            : new SheetPoint(_foot.X, all.Min(p => p.Y) - 14.0);
     }
 
     private SheetPoint See(double ownX) => Session.Sheet.Project(View, Pose.ToBench(new Vector(ownX, 0.0, 0.0)));

@@ -43,6 +43,9 @@ public sealed record SheetLayout
 
     public double Height => TableTopLine + BottomMargin - Top;
 
+    /// <summary>Height of the lettering, so that it is as large on a long table as on a short one [mm].</summary>
+    public double LetterMm => Width / 62.0;
+
     public string ViewBox => string.Create(CultureInfo.InvariantCulture, $"{Left:0.#} {Top:0.#} {Width:0.#} {Height:0.#}");
 
     public static SheetLayout For(BenchPlan plan)
