@@ -14,11 +14,21 @@ public sealed class LooksTests(ServedPage served)
         Screen.Wide, Screen.Wide.Dark, Screen.Projector, Screen.Projector.Dark, Screen.Phone, Screen.Phone.Dark,
     ];
 
+    /// <summary>Pictures that the manual shows, and what they are called there.</summary>
+    private static readonly Dictionary<(string Name, ColorScheme Scheme), string> Manual = new()
+    {
+        [(Screen.Wide.Name, ColorScheme.Light)] = "tabletop-light.png",
+        [(Screen.Wide.Name, ColorScheme.Dark)] = "tabletop-dark.png",
+        [(Screen.Phone.Name, ColorScheme.Light)] = "tabletop-phone.png",
+    };
+
     [Theory]
     [MemberData(nameof(Screens))]
     public async Task Axe_finds_nothing_and_the_page_fits(Screen screen)
     {
         BenchPage page = await served.OpenAsync(screen);
+        await page.Window.WaitForSelectorAsync(".keep-out");
+        await page.Window.WaitForSelectorAsync("#findings :is(li, p:not(.quiet))");
         await PictureAsync(page, screen);
         AxeResult found = await page.Window.RunAxe();
         Assert.Empty(found.Violations.Select(v => $"{v.Id}: {string.Join(" | ", v.Nodes.Select(n => n.Html))}"));
@@ -45,9 +55,8 @@ public sealed class LooksTests(ServedPage served)
         string theme = screen.Scheme == ColorScheme.Dark ? "dark" : "light";
         PageScreenshotOptions options = new() { Path = Repository.At("artifacts", "screenshots", $"tabletop-{screen.Name}-{theme}.png"), FullPage = screen.Touch };
         await page.Window.ScreenshotAsync(options);
-        if (Environment.GetEnvironmentVariable("HORNBOOK_SCREENSHOTS") == "1" && screen.Name != Screen.Projector.Name)
+        if (Environment.GetEnvironmentVariable("HORNBOOK_SCREENSHOTS") == "1" && Manual.TryGetValue((screen.Name, screen.Scheme), out string? name))
         {
-            string name = screen.Touch ? $"tabletop-phone-{theme}.png" : $"tabletop-{theme}.png";
             Directory.CreateDirectory(Repository.At("docs", "images"));
             File.Copy(options.Path, Repository.At("docs", "images", name), overwrite: true);
         }
