@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Hornbook.Bench.Files.Quantities;
 using Hornbook.Bench.Layout;
 using Hornbook.Bench.Readings;
 using Hornbook.Commands.Reports;
@@ -51,10 +50,10 @@ internal static class AntennaCommand
         private readonly Argument<string> _bench = new("BENCH") { Description = "The bench file; or give dimensions instead.", Arity = ArgumentArity.ZeroOrOne };
         private readonly Argument<string?> _name = new("NAME") { Description = "Name of the antenna in the bench file.", Arity = ArgumentArity.ZeroOrOne };
         private readonly Option<RectangularGuide?> _guide = GuideOption.Create("The guide, by name or \"22.86 mm x 10.16 mm\".");
-        private readonly Option<double?> _width = QuantityOption.Create("--mouth-width", Quantity.Length, "94 mm", "Inside width of the mouth (H plane); without a mouth, an open guide.");
-        private readonly Option<double?> _height = QuantityOption.Create("--mouth-height", Quantity.Length, "79 mm", "Inside height of the mouth (E plane).");
-        private readonly Option<double?> _length = QuantityOption.Create("--length", Quantity.Length, "130 mm", "Throat to mouth along the axis.");
-        private readonly Option<double?> _frequency = QuantityOption.Create("--frequency", Quantity.Frequency, "10.525 GHz", "Frequency.");
+        private readonly Option<double?> _width = QuantityOption.Create("--mouth-width", Span.Mouth, "94 mm", "Inside width of the mouth (H plane); without a mouth, an open guide.");
+        private readonly Option<double?> _height = QuantityOption.Create("--mouth-height", Span.Mouth, "79 mm", "Inside height of the mouth (E plane).");
+        private readonly Option<double?> _length = QuantityOption.Create("--length", Span.Length, "130 mm", "Throat to mouth along the axis.");
+        private readonly Option<double?> _frequency = QuantityOption.Create("--frequency", Span.Frequency, "10.525 GHz", "Frequency.");
         private readonly Option<Conductor> _walls = WallsOption.Create();
 
         internal void AddTo(Command command)
@@ -101,6 +100,7 @@ internal static class AntennaCommand
                 _ => throw new BadInputException("a horn needs all of --mouth-width, --mouth-height and --length; an open guide none of them"),
             };
             Sized.RequireWave(guide, frequency);
+            Sized.RequireComputable(shape, frequency);
             return (shape is Horn ? "horn" : "open guide", Physics.Antennas.Antenna.At(shape, frequency));
         }
     }

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Hornbook.Bench.Files.Quantities;
 using Hornbook.Commands.Printing;
 using Hornbook.Commands.Reports;
 using Hornbook.Commands.Typing;
@@ -21,7 +20,7 @@ internal static class ChooseCommand
         Wishes wishes = new();
         Option<RectangularGuide?> guide = GuideOption.Create("The guide that the horn joins, by name or \"22.86 mm x 10.16 mm\".");
         guide.Required = true;
-        Option<double?> frequency = QuantityOption.Create("--frequency", Quantity.Frequency, "10.525 GHz", "Frequency.");
+        Option<double?> frequency = QuantityOption.Create("--frequency", Span.Frequency, "10.525 GHz", "Frequency.");
         frequency.Required = true;
         Option<Conductor> walls = WallsOption.Create();
         Option<double?> tolerance = ToleranceOption.Create();
@@ -71,11 +70,11 @@ internal static class ChooseCommand
     // The three kinds of wish, of which exactly one is uttered.
     private sealed class Wishes
     {
-        private readonly Option<double?> _gain = QuantityOption.Create("--gain", QuantityOption.Gain, "17 dB", "Wished gain over an isotropic radiator.");
-        private readonly Option<double?> _beamE = QuantityOption.Create("--beam-e", Quantity.Angle, "20 deg", "Wished half-power width in the E plane, full angle.");
-        private readonly Option<double?> _beamH = QuantityOption.Create("--beam-h", Quantity.Angle, "22 deg", "Wished half-power width in the H plane, full angle.");
+        private readonly Option<double?> _gain = QuantityOption.Create("--gain", Span.Gain, "17 dB", "Wished gain over an isotropic radiator.");
+        private readonly Option<double?> _beamE = QuantityOption.Create("--beam-e", Span.Beam, "20 deg", "Wished half-power width in the E plane, full angle.");
+        private readonly Option<double?> _beamH = QuantityOption.Create("--beam-h", Span.Beam, "22 deg", "Wished half-power width in the H plane, full angle.");
         private readonly Option<string?> _sheet = new("--sheet") { Description = "The best that can be cut from a sheet of this size.", HelpName = "\"20 cm x 30 cm\"" };
-        private readonly Option<double?> _seam = QuantityOption.Create("--seam", Quantity.Length, "6 mm", "Strip left for joining, on two of the four panels; none without it.");
+        private readonly Option<double?> _seam = QuantityOption.Create("--seam", Span.Seam, "6 mm", "Strip left for joining, on two of the four panels; none without it.");
 
         internal void AddTo(Command command)
         {
@@ -89,27 +88,15 @@ internal static class ChooseCommand
             (typed.GetValue(_gain), typed.GetValue(_beamE), typed.GetValue(_beamH), typed.GetValue(_sheet)) switch
             {
                 ({ } gain, null, null, null) => ($"a gain of {Show.Db(Decibels.FromRatio(gain), "dBi")}", HornWish.ForGain(feed, gain)),
-                (null, { } e, { } h, null) => ($"a beam of {Show.Degrees(e)} (E) by {Show.Degrees(h)} (H)", Beam(feed, e, h)),
+                (null, { } e, { } h, null) => ($"a beam of {Show.Degrees(e)} (E) by {Show.Degrees(h)} (H)", HornWish.ForBeam(feed, e, h)),
                 (null, null, null, { } sheet) => ($"a horn from a sheet of {sheet}", HornWish.FromSheet(feed, Sheet(sheet, typed.GetValue(_seam) ?? 0.0))),
                 _ => throw new BadInputException("wish for one thing: --gain, or --beam-e with --beam-h, or --sheet"),
             };
 
-        private static HornChoice Beam(Feed feed, double e, double h) => IsWidth(e) && IsWidth(h)
-            ? HornWish.ForBeam(feed, e, h)
-            : throw new BadInputException("--beam-e and --beam-h are full angles, more than 0 and at most 180 deg");
-
-        private static bool IsWidth(double angle) => angle is > 0.0 and <= Math.PI;
-
         private static MetalSheet Sheet(string text, double seam)
         {
-            if (TwoLengths.Read(text, out (double First, double Second) size) is { } wrong)
-            {
-                throw new BadInputException($"--sheet: {wrong}");
-            }
-
-            return size is { First: > 0.0, Second: > 0.0 } && seam >= 0.0
-                ? new MetalSheet(size.First, size.Second, seam)
-                : throw new BadInputException("--sheet has both sides greater than zero, and --seam is not negative");
+            string? wrong = TwoLengths.Read(text, Span.Sheet, Span.Sheet, out (double First, double Second) size);
+            return wrong is null ? new MetalSheet(size.First, size.Second, seam) : throw new BadInputException($"--sheet: {wrong}");
         }
     }
 }

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Hornbook.Bench.Files.Quantities;
 using Hornbook.Commands.Reports;
 using Hornbook.Commands.Typing;
 using Hornbook.Physics.Guides;
@@ -14,7 +13,7 @@ internal static class GuideCommand
     {
         Argument<RectangularGuide?> guide = new("GUIDE") { Description = "Its name, WR-28 to WR-284, or \"22.86 mm x 10.16 mm\".", CustomParser = GuideOption.Read };
         guide.CompletionSources.Add([.. StandardGuides.All.Select(g => g.Name)]);
-        Option<double?> frequency = QuantityOption.Create("--frequency", Quantity.Frequency, "10.525 GHz", "Also say what becomes of a wave of this frequency.");
+        Option<double?> frequency = QuantityOption.Create("--frequency", Span.Frequency, "10.525 GHz", "Also say what becomes of a wave of this frequency.");
         Option<Conductor> walls = WallsOption.Create();
         Command command = new ExampledCommand("guide", "Says what a rectangular guide carries: cut-off, band, wave length, loss.")
         {

@@ -38,6 +38,8 @@ public sealed class AntennaCommandTests
     [InlineData("only above 6.557 GHz", "antenna", "--guide", "WR-90", "--frequency", "5 GHz")]
     [InlineData("at least the guide's width, 22.9 mm", "antenna", "--guide", "WR-90", "--frequency", "10 GHz", "--mouth-width", "9 mm", "--mouth-height", "79 mm", "--length", "130 mm")]
     [InlineData("\"94\" has no unit", "antenna", "--guide", "WR-90", "--frequency", "10 GHz", "--mouth-width", "94")]
+    [InlineData("from 1 GHz to 300 GHz", "antenna", "--guide", "WR-90", "--frequency", "0 GHz")]
+    [InlineData("at most 30 are computed", "antenna", "--guide", "WR-90", "--frequency", "10 GHz", "--mouth-width", "9 m", "--mouth-height", "79 mm", "--length", "130 mm")]
     [InlineData("type one of silver, copper", "antenna", "--guide", "WR-90", "--frequency", "10 GHz", "--walls", "cheese")]
     public async Task What_does_not_fit_is_told_with_what_would(string expected, params string[] arguments)
     {

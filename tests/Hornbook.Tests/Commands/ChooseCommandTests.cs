@@ -66,10 +66,12 @@ public sealed class ChooseCommandTests : IDisposable
     [InlineData("wish for one thing")]
     [InlineData("wish for one thing", "--gain", "17 dB", "--sheet", "20 cm x 30 cm")]
     [InlineData("wish for one thing", "--beam-e", "20 deg")]
-    [InlineData("at most 180 deg", "--beam-e", "200 deg", "--beam-h", "20 deg")]
+    [InlineData("from 0.1 deg to 180 deg", "--beam-e", "200 deg", "--beam-h", "20 deg")]
+    [InlineData("from 0 dBi to 60 dBi", "--gain", "-400 dB")]
+    [InlineData("from 1 cm to 10 m", "--sheet", "1000 m x 1000 m")]
     [InlineData("is a power", "--gain", "17 dBm")]
-    [InlineData("greater than zero", "--sheet", "0 cm x 30 cm")]
-    [InlineData("from 0 to 10 mm", "--gain", "17 dB", "--tolerance", "2 cm")]
+    [InlineData("from 1 cm to 10 m", "--sheet", "0 cm x 30 cm")]
+    [InlineData("from 0 mm to 10 mm", "--gain", "17 dB", "--tolerance", "2 cm")]
     public async Task A_wish_that_is_none_is_wrong_input(string expected, params string[] wish)
     {
         Typed typed = await Typed.In(["choose", "--guide", "WR-90", "--frequency", "10.525 GHz", .. wish]);

@@ -37,9 +37,12 @@ public sealed class GuideCommandTests
 
     [Theory]
     [InlineData("WR-91", "no standard guide")]
-    [InlineData("20 mm", "not two lengths")]
+    [InlineData("20 mm", "no standard guide")]
+    [InlineData("20 mm x 10 mm x 5 mm", "not two lengths")]
+    [InlineData("1e-300 mm x 1 mm", "from 0.5 mm to 50 cm")]
+    [InlineData("1 mm x 1 km", "length fits")]
     [InlineData("20 x 10 mm", "no unit")]
-    [InlineData("0 mm x 10 mm", "greater than zero")]
+    [InlineData("0 mm x 10 mm", "from 0.5 mm to 50 cm")]
     [InlineData("20 GHz x 10 mm", "a length fits")]
     public async Task What_is_no_guide_is_told_so(string text, string expected)
     {

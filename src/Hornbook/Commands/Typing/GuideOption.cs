@@ -26,21 +26,20 @@ internal static class GuideOption
             return standard.Guide;
         }
 
-        string? wrong = text.Contains('m', StringComparison.Ordinal) || text.Contains('i', StringComparison.Ordinal)
-            ? TwoLengths.Read(text, out (double First, double Second) size) ?? Impossible(size)
-            : Unknown(text);
-        if (wrong is null)
+        if (!text.Contains('x', StringComparison.Ordinal) && !text.Contains('×', StringComparison.Ordinal))
         {
-            TwoLengths.Read(text, out size);
+            result.AddError($"guide: {Unknown(text)}");
+            return null;
+        }
+
+        if (TwoLengths.Read(text, Span.GuideWidth, Span.GuideHeight, out (double First, double Second) size) is not { } wrong)
+        {
             return new RectangularGuide(size.First, size.Second);
         }
 
         result.AddError($"guide: {wrong}");
         return null;
     }
-
-    private static string? Impossible((double First, double Second) size) =>
-        size.First > 0.0 && size.Second > 0.0 ? null : "a guide's width and height are greater than zero";
 
     private static string Unknown(string text) =>
         $"\"{text}\" is no standard guide; type one of {string.Join(", ", StandardGuides.All.Select(g => g.Name))}, or inside dimensions like \"22.86 mm x 10.16 mm\"";

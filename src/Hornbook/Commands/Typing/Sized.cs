@@ -1,4 +1,5 @@
 using Hornbook.Commands.Printing;
+using Hornbook.Physics;
 using Hornbook.Physics.Antennas;
 using Hornbook.Physics.Guides;
 using Hornbook.Physics.Media;
@@ -8,6 +9,9 @@ namespace Hornbook.Commands.Typing;
 /// <summary>Sizes that fit each other, checked where they were typed so that the message speaks of what was typed.</summary>
 internal static class Sized
 {
+    // As in a bench file.
+    private const double MostWavelengths = 30.0;
+
     /// <summary>A horn of typed sizes.</summary>
     /// <exception cref="BadInputException">It cannot be built.</exception>
     internal static Horn Horn(RectangularGuide guide, double width, double height, double length, Conductor walls)
@@ -25,6 +29,17 @@ internal static class Sized
         if (!(frequency > guide.CutoffFrequency))
         {
             throw new BadInputException($"--frequency = {Show.Gigahertz(frequency)}; the guide carries a wave only above {Show.Gigahertz(guide.CutoffFrequency)}");
+        }
+    }
+
+    /// <summary>Refuses a mouth of so many wavelengths that its currents would take minutes.</summary>
+    /// <exception cref="BadInputException">It is too large.</exception>
+    internal static void RequireComputable(AntennaShape shape, double frequency)
+    {
+        double waves = shape.LargerSide * frequency / Constants.SpeedOfLight;
+        if (waves > MostWavelengths)
+        {
+            throw new BadInputException($"the mouth is {waves:F0} wavelengths wide at this frequency; at most {MostWavelengths:F0} are computed");
         }
     }
 
