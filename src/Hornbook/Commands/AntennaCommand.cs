@@ -54,7 +54,7 @@ internal static class AntennaCommand
         private readonly Option<double?> _height = QuantityOption.Create("--mouth-height", Span.Mouth, "79 mm", "Inside height of the mouth (E plane).");
         private readonly Option<double?> _length = QuantityOption.Create("--length", Span.Length, "130 mm", "Throat to mouth along the axis.");
         private readonly Option<double?> _frequency = QuantityOption.Create("--frequency", Span.Frequency, "10.525 GHz", "Frequency.");
-        private readonly Option<Conductor> _walls = WallsOption.Create();
+        private readonly Option<Conductor?> _walls = WallsOption.Create();
 
         internal void AddTo(Command command)
         {
@@ -92,7 +92,7 @@ internal static class AntennaCommand
         {
             RectangularGuide guide = parsed.GetValue(_guide) ?? throw new BadInputException("give a bench file and a name, or at least --guide and --frequency");
             double frequency = parsed.GetValue(_frequency) ?? throw new BadInputException("--frequency is missing, like --frequency \"10.525 GHz\"");
-            Conductor walls = parsed.GetRequiredValue(_walls);
+            Conductor walls = WallsOption.Of(parsed, _walls);
             AntennaShape shape = (parsed.GetValue(_width), parsed.GetValue(_height), parsed.GetValue(_length)) switch
             {
                 (null, null, null) => new OpenGuide(guide, walls),

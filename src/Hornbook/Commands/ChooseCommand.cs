@@ -22,7 +22,7 @@ internal static class ChooseCommand
         guide.Required = true;
         Option<double?> frequency = QuantityOption.Create("--frequency", Span.Frequency, "10.525 GHz", "Frequency.");
         frequency.Required = true;
-        Option<Conductor> walls = WallsOption.Create();
+        Option<Conductor?> walls = WallsOption.Create();
         Option<double?> tolerance = ToleranceOption.Create();
         Option<string?> figure = OutputFile.Figure("Draw what length buys into a file");
         Command command = new ExampledCommand("choose", "Designs a horn from what is wished of it, ready to be built.")
@@ -45,7 +45,7 @@ internal static class ChooseCommand
             RectangularGuide chosenGuide = typed.GetRequiredValue(guide)!;
             double f = typed.GetRequiredValue(frequency)!.Value;
             Sized.RequireWave(chosenGuide, f);
-            Feed feed = new(chosenGuide, f, typed.GetRequiredValue(walls));
+            Feed feed = new(chosenGuide, f, WallsOption.Of(typed, walls));
             progress.Begin("looking for a horn");
             (string wish, HornChoice choice) = wishes.Grant(typed, feed);
             IReadOnlyList<HornFigures> trade = choice.IsFound ? Trade(feed, choice.Figures) : [];

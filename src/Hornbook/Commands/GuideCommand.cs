@@ -11,11 +11,11 @@ internal static class GuideCommand
 {
     internal static Command Create()
     {
-        Argument<RectangularGuide?> guide = new("GUIDE") { Description = "Its name, WR-28 to WR-284, or \"22.86 mm x 10.16 mm\".", CustomParser = GuideOption.Read };
+        Argument<RectangularGuide?> guide = new("GUIDE") { HelpName = "GUIDE", Description = "Its name, WR-28 to WR-284, or \"22.86 mm x 10.16 mm\".", CustomParser = GuideOption.Read };
         guide.CompletionSources.Add([.. StandardGuides.All.Select(g => g.Name)]);
         Option<double?> frequency = QuantityOption.Create("--frequency", Span.Frequency, "10.525 GHz", "Also say what becomes of a wave of this frequency.");
-        Option<Conductor> walls = WallsOption.Create();
-        Command command = new ExampledCommand("guide", "Says what a rectangular guide carries: cut-off, band, wave length, loss.")
+        Option<Conductor?> walls = WallsOption.Create();
+        Command command = new ExampledCommand("guide", "Says what a rectangular guide carries: cut-off, band, wavelength, loss.")
         {
             Examples =
             [
@@ -28,7 +28,7 @@ internal static class GuideCommand
         command.Add(walls);
         Reporting.Attach(command, (typed, _, _) =>
         {
-            GuideReport report = GuideReport.Of(typed.GetRequiredValue(guide)!, typed.GetValue(frequency), typed.GetRequiredValue(walls));
+            GuideReport report = GuideReport.Of(typed.GetRequiredValue(guide)!, typed.GetValue(frequency), WallsOption.Of(typed, walls));
             bool carries = report.Wave is null || report.Wave.Use is GuideUse.SingleMode or GuideUse.OutsideRecommendedBand;
             return new Outcome(report, carries ? ExitCode.Fine : ExitCode.Spoiled);
         });

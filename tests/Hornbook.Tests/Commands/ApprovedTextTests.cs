@@ -10,7 +10,6 @@ public sealed class ApprovedTextTests
     [InlineData("help", "--help")]
     [InlineData("choose-help", "choose", "--help")]
     [InlineData("guide", "guide", "WR-90", "--frequency", "10.525 GHz", "--walls", "copper")]
-    [InlineData("guide-json", "guide", "WR-42", "--frequency", "10 GHz", "--json")]
     public async Task A_text_is_as_it_was_approved(string name, params string[] arguments)
     {
         Typed typed = await Typed.In(arguments);

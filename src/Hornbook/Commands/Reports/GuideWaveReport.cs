@@ -20,7 +20,7 @@ internal sealed record GuideWaveReport(
         page.Paragraph(Consequence());
         TextTable table = new(string.Empty, ">", string.Empty);
         bool travels = Use != GuideUse.BelowCutoff;
-        table.Row("Wave length", Show.Length(GuideWavelengthM), "in the guide");
+        table.Row("Wavelength", Show.Length(GuideWavelengthM), "in the guide");
         table.Row("Impedance", Show.Si(WaveImpedanceOhm, "ohm"), "E over H across the guide");
         table.Row("Loss", Show.Fixed(AttenuationDbPerM, travels ? 3 : 0, "dB/m"), travels ? $"in walls of smooth {Walls}" : "the field dies out");
         page.Table(table);
