@@ -29,10 +29,19 @@ public static class CurveFigure
         };
     }
 
-    private static Panel Tone(Curve curve) => new("tone [Hz]", [Line(curve, "predicted, with the band of standing waves", h => h.Tone)]) { Greyed = Untrusted(curve) };
+    private static Panel Tone(Curve curve) => Heard(curve, "tone [Hz]", "predicted, with the band of standing waves", h => h.Tone);
 
-    private static Panel Voltage(Curve curve) =>
-        new("amplifier [V]", [Line(curve, string.Empty, h => h.AmplifierVoltage)]) { Greyed = Untrusted(curve) };
+    private static Panel Voltage(Curve curve) => Heard(curve, "amplifier [V]", string.Empty, h => h.AmplifierVoltage);
+
+    private static Panel Heard(Curve curve, string axis, string label, Func<HeardTone, double> quantity) =>
+        new(axis, [Line(curve, label, quantity)]) { Greyed = Untrusted(curve), Levels = Clipped(curve, quantity) };
+
+    // At most two: where the chain cannot go higher, and where it cannot go lower.
+    private static Mark[] Clipped(Curve curve, Func<HeardTone, double> quantity) =>
+    [
+        .. curve.Points.Where(p => p.Reading.Heard.State == ToneState.Clipped).Select(p => quantity(p.Reading.Heard)).Distinct().Order()
+            .Select(value => new Mark(value, "clipped: more sounds the same")).Take(2),
+    ];
 
     private static Panel Power(Curve curve)
     {

@@ -20,7 +20,7 @@ public static class PatternFigure
         ArgumentNullException.ThrowIfNull(antenna);
         string frequency = string.Create(CultureInfo.InvariantCulture, $"{antenna.Frequency / 1e9:0.###} GHz");
         double trusted = Degrees(FarPattern.TrustedAngle);
-        Panel panel = new("level over the axis [dB]", Traces(antenna))
+        Panel panel = new("level over that on the axis [dB]", Traces(antenna))
         {
             Lowest = LowestDb,
             Highest = HighestDb,

@@ -1,7 +1,9 @@
 using Hornbook.Bench.Demonstrations;
 using Hornbook.Bench.Files;
+using Hornbook.Bench.Layout;
 using Hornbook.Bench.Readings;
 using Hornbook.Drawing.Figures;
+using Hornbook.Physics.Detection;
 using Hornbook.Testing;
 using Xunit;
 
@@ -29,6 +31,16 @@ public sealed class CurveFigureTests
 
     [Fact]
     public void Antennas_stand_below_by_name() => Assert.Contains(Example.Plan.Antennas[0].Name, SvgTexts.Of(Of("gain", out _)));
+
+    [Fact]
+    public void A_tone_that_cannot_rise_further_is_marked()
+    {
+        BenchPlan plan = Example.Plan;
+        Amplifier loud = plan.Detection.Amplifier with { Gain = 1000.0 * plan.Detection.Amplifier.Gain };
+        Scene scene = Scene.Of(plan with { Detection = plan.Detection with { Amplifier = loud } });
+        Prediction prediction = Prediction.Of(scene, plan.Demonstrations[0], null, TestContext.Current.CancellationToken);
+        Assert.Contains("clipped: more sounds the same", SvgTexts.Of(CurveFigure.Of(plan.Title, prediction)));
+    }
 
     private static Figure Of(string name, out Prediction prediction)
     {

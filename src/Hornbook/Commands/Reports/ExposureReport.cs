@@ -102,7 +102,7 @@ internal sealed record ExposureReport : IReport
 
     private static string Time(double seconds) => seconds switch
     {
-        0.0 => "no time",
+        0.0 => "no mean",
         < 60.0 => Show.Fixed(seconds, 0, "s"),
         < 3600.0 => Show.Fixed(seconds / 60.0, 0, "min"),
         _ => Show.Fixed(seconds / 3600.0, 0, "h"),
