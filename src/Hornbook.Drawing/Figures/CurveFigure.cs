@@ -40,7 +40,7 @@ public static class CurveFigure
     private static Mark[] Clipped(Curve curve, Func<HeardTone, double> quantity) =>
     [
         .. curve.Points.Where(p => p.Reading.Heard.State == ToneState.Clipped).Select(p => quantity(p.Reading.Heard)).Distinct().Order()
-            .Select(value => new Mark(value, "clipped: more sounds the same")).Take(2),
+            .Select(value => new Mark(value, "clipped")).Take(2),
     ];
 
     private static Panel Power(Curve curve)
