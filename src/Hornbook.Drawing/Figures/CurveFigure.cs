@@ -29,7 +29,7 @@ public static class CurveFigure
         };
     }
 
-    private static Panel Tone(Curve curve) => Heard(curve, "tone [Hz]", "predicted, with the band of standing waves", h => h.Tone);
+    private static Panel Tone(Curve curve) => Heard(curve, "tone [Hz]", "predicted, with its band", h => h.Tone);
 
     private static Panel Voltage(Curve curve) => Heard(curve, "amplifier [V]", string.Empty, h => h.AmplifierVoltage);
 
