@@ -34,7 +34,6 @@ public sealed class MendTests
     [InlineData("receiver.y", "-40 cm", "off-table")]
     [InlineData("receiver.z", "2 mm", "antenna-too-low")]
     [InlineData("source.worst_case_power", "300 mW", "edge-inside-keep-out")]
-    [InlineData("exposure.limit", "nowhere", "exposure-limit-unfit")]
     [InlineData("demonstrations.distance-law.to", "1.7 m", "course-leaves-table")]
     [InlineData("antennas.probe.guide", "WR-42", "guide-below-cutoff")]
     [InlineData("antennas.probe.guide", "WR-187", "guide-overmoded")]
