@@ -7,6 +7,7 @@ using Xunit;
 namespace Hornbook.Browser.Tests.Tabletop;
 
 [Collection(nameof(ServedPage))]
+[Trait("Cost", "Slow")]
 public sealed class HandsTests(ServedPage served)
 {
     private Pose Filed => served.Scene.Plan.Receiver.Pose;

@@ -6,6 +6,7 @@ using Xunit;
 namespace Hornbook.Browser.Tests.Tabletop;
 
 [Collection(nameof(ServedPage))]
+[Trait("Cost", "Slow")]
 public sealed class KeyboardTests(ServedPage served)
 {
     [Fact]

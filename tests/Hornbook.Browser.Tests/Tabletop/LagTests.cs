@@ -3,6 +3,7 @@ using Xunit;
 namespace Hornbook.Browser.Tests.Tabletop;
 
 [Collection(nameof(ServedPage))]
+[Trait("Cost", "Slow")]
 public sealed class LagTests(ServedPage served, ITestOutputHelper output)
 {
     [Fact]

@@ -1,11 +1,14 @@
+using System.Diagnostics;
 using System.Net;
 using Hornbook.Tabletop;
+using Microsoft.AspNetCore.Builder;
 using Microsoft.Playwright;
 using Xunit;
 
 namespace Hornbook.Browser.Tests.Tabletop;
 
 [Collection(nameof(ServedPage))]
+[Trait("Cost", "Slow")]
 public sealed class LoadingTests(ServedPage served)
 {
     [Fact]
@@ -51,5 +54,22 @@ public sealed class LoadingTests(ServedPage served)
             }
             """);
         Assert.False(ran);
+    }
+
+    [Fact]
+    public async Task When_the_program_ends_it_ends_soon_and_the_page_says_so()
+    {
+        IPage window = await served.WindowAsync(Screen.Wide);
+        await using WebApplication app = TabletopHost.Build(served.Scene, "evening-bench.toml", port: 0);
+        await app.StartAsync(TestContext.Current.CancellationToken);
+        await window.GotoAsync(app.Urls.Single());
+        await window.WaitForSelectorAsync("main[data-ready=yes]");
+        Assert.False(await window.IsVisibleAsync("#components-reconnect-modal"));
+        long before = Stopwatch.GetTimestamp();
+        await app.StopAsync(TestContext.Current.CancellationToken);
+        // Generous: the host waits 2 s for an open page at most.
+        Assert.InRange(Stopwatch.GetElapsedTime(before).TotalSeconds, 0.0, 10.0);
+        await Assertions.Expect(window.Locator("#components-reconnect-modal")).ToContainTextAsync("program");
+        await Assertions.Expect(window.Locator("#components-reconnect-modal")).ToBeVisibleAsync();
     }
 }

@@ -7,6 +7,7 @@ using Xunit;
 namespace Hornbook.Browser.Tests.Tabletop;
 
 [Collection(nameof(ServedPage))]
+[Trait("Cost", "Slow")]
 public sealed class LooksTests(ServedPage served)
 {
     public static TheoryData<Screen> Screens =>

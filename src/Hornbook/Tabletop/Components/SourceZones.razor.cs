@@ -11,7 +11,6 @@ public sealed partial class SourceZones
     private double _nearMm;
     private string _frame = string.Empty;
     private string _keepOut = string.Empty;
-    private SheetPoint _label;
     private double _looks; // where the source looks, in the plane of the view [rad]
 
     [Parameter, EditorRequired]
@@ -27,7 +26,6 @@ public sealed partial class SourceZones
         _mouth = Session.Sheet.Project(View, Pose.Position);
         _nearMm = 1e3 * Session.NearZone;
         _keepOut = Session.KeepOut is { OnAxis: > 0.0 } shape ? Outline(shape) : string.Empty;
-        _label = LabelPlace();
         Vector forward = Pose.Forward;
         _looks = Math.Atan2(View == SheetView.Plan ? forward.Y : forward.Z, forward.X);
         _frame = View == SheetView.Plan ? "plan-frame" : "elevation-frame";
@@ -50,26 +48,13 @@ public sealed partial class SourceZones
         }
     }
 
-    /// <summary>Under the broadest part of the keep-out zone, or as near to it as the table allows.</summary>
-    private SheetPoint LabelPlace()
+    /// <summary>The far end of the near zone before the mouth: a piece of circle about it, 70° to either side.</summary>
+    private string NearZone()
     {
-        const double Below = 185.0, LetteringHalf = 330.0;
-        double reach = 0.55e3 * (Session.KeepOut?.OnAxis ?? 0.0);
-        double x = _mouth.X + (reach * Math.Cos(Pose.Turn));
-        double y = _mouth.Y - (reach * Math.Sin(Pose.Turn)) + Below;
-        return new SheetPoint(
-            Math.Clamp(x, Session.Sheet.Left + LetteringHalf, Session.Sheet.Left + Session.Sheet.Width - LetteringHalf),
-            Math.Clamp(y, -Session.Sheet.HalfWidthMm + 40.0, Session.Sheet.HalfWidthMm - 20.0));
+        const double Aside = 70.0 * Math.PI / 180.0;
+        string radius = SvgText.Number(_nearMm);
+        return $"M{At(Aside)}A{radius},{radius} 0 0 1 {At(-Aside)}";
+
+        SheetPoint At(double off) => new(_mouth.X + (_nearMm * Math.Cos(_looks + off)), _mouth.Y - (_nearMm * Math.Sin(_looks + off)));
     }
-
-    /// <summary>A piece of circle about the mouth, clockwise on the sheet, between angles off where it looks [rad].</summary>
-    private string Arc(double radius, double from, double to)
-    {
-        string r = SvgText.Number(radius);
-        return $"M{At(to)}A{r},{r} 0 0 1 {At(from)}";
-
-        SheetPoint At(double off) => new(_mouth.X + (radius * Math.Cos(_looks + off)), _mouth.Y - (radius * Math.Sin(_looks + off)));
-    }
-
-    private static string N(double number) => SvgText.Number(number);
 }

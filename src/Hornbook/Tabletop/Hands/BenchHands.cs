@@ -38,10 +38,6 @@ public sealed class BenchHands(BenchSession session)
         }
     }
 
-    /// <summary>Lets go.</summary>
-    [JSInvokable]
-    public void Release() => _drag = null;
-
     /// <summary>A key was pressed on an end.</summary>
     [JSInvokable]
     public void Press(string end, string grip, string view, string key, bool fine)

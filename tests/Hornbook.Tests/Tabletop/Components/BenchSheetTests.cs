@@ -42,10 +42,10 @@ public sealed class BenchSheetTests : IDisposable
     public async Task The_keep_out_zone_is_drawn_once_it_is_known()
     {
         IRenderedComponent<BenchSheet> sheet = _browser.Render<BenchSheet>(p => p.Add(c => c.Session, _session));
-        Assert.Empty(sheet.FindAll(".keep-out"));
+        Assert.Empty(sheet.FindAll(".zones .keep-out"));
         await _session.CompleteAsync();
         sheet.Render(p => p.Add(c => c.Session, _session));
-        Assert.Equal(2, sheet.FindAll(".keep-out").Count);
+        Assert.Equal(2, sheet.FindAll(".zones .keep-out").Count);
         Assert.Contains(Shown.Clearance(_session.KeepOut!.OnAxis).ToString(), sheet.Markup, StringComparison.Ordinal);
     }
 
