@@ -97,7 +97,7 @@ public sealed class HostileTextTests
     {
         byte[] bytes = new byte[random.Next(200)];
         random.NextBytes(bytes);
-        return random.Next(2) == 0 ? Encoding.UTF8.GetString(bytes) : Encoding.Latin1.GetString(bytes);
+        return random.Next(2) == 0 ? TextFile.Decode(bytes).Text : Encoding.Latin1.GetString(bytes);
     }
 
     private static string Mutation(Random random)
