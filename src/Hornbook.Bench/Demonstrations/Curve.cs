@@ -15,11 +15,11 @@ public sealed record Curve(Abscissa Abscissa, IReadOnlyList<CurvePoint> Points)
     /// <summary>The links of the points [-].</summary>
     internal double[] Links => [.. Points.Select(p => p.Reading.Link)];
 
-    /// <summary>The point at which most is received; the first of equals.</summary>
-    internal CurvePoint Strongest => Points.MaxBy(p => p.Reading.Link)!;
+    /// <summary>The point at which most is received; of equals the one at the greatest setting.</summary>
+    internal CurvePoint Strongest => Points.MaxBy(p => (Level(p), p.Setting.At))!;
 
-    /// <summary>The point at which least is received; the first of equals.</summary>
-    internal CurvePoint Weakest => Points.MinBy(p => p.Reading.Link)!;
+    /// <summary>The point at which least is received; of equals the one at the greatest setting.</summary>
+    internal CurvePoint Weakest => Points.MinBy(p => (Level(p), -p.Setting.At))!;
 
     /// <summary>Computes the curve of a demonstration, its points side by side on all cores.</summary>
     /// <param name="scene">The bench made ready.</param>
@@ -42,6 +42,9 @@ public sealed record Curve(Abscissa Abscissa, IReadOnlyList<CurvePoint> Points)
         });
         return new Curve(Course.AbscissaOf(demonstration), points);
     }
+
+    // To a millionth of a decibel, so that the last bit does not choose between the two sides of a symmetrical bench.
+    private static double Level(CurvePoint point) => Math.Round(Decibels.FromRatio(point.Reading.Link), 6);
 
     /// <summary>One point: the reading at a setting, and the band that the standing waves leave it.</summary>
     public static CurvePoint PointOf(Scene scene, Setting setting)
