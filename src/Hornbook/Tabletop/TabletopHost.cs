@@ -2,7 +2,7 @@ using System.Globalization;
 using Hornbook.Bench.Readings;
 using Hornbook.Commands.Typing;
 using Microsoft.AspNetCore.Connections;
-using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.DataProtection.KeyManagement;
 using Microsoft.AspNetCore.HostFiltering;
 
 namespace Hornbook.Tabletop;
@@ -73,8 +73,8 @@ internal static class TabletopHost
         services.AddSingleton(bench);
         services.AddScoped<BenchSession>();
         services.AddSingleton(TimeProvider.System);
-        // Keys live as long as the program: nothing is written to the home folder.
-        services.AddSingleton<IDataProtectionProvider, EphemeralDataProtectionProvider>();
+        services.AddDataProtection();
+        services.Configure<KeyManagementOptions>(options => options.XmlRepository = new KeysOfThisRun());
         services.Configure<HostFilteringOptions>(options => options.AllowedHosts = [.. LoopbackOnly.Hosts]);
         // Open pages must not hold up Ctrl-C.
         services.Configure<HostOptions>(options => options.ShutdownTimeout = TimeSpan.FromSeconds(2));

@@ -1,3 +1,4 @@
+using CsCheck;
 using Hornbook.Bench.Demonstrations;
 using Hornbook.Bench.Readings;
 using Hornbook.Physics;
@@ -9,6 +10,14 @@ namespace Hornbook.Tests.Tabletop;
 
 public sealed class BenchSessionTests
 {
+    // Around the mouth of the source, in the steps of a hand: whole millimetres and half degrees.
+    private static readonly Gen<Pose> RandomPose = Gen.Select(
+        Gen.Int[-60, 60], Gen.Int[-60, 60], Gen.Int[-60, 60], Gen.Int[-360, 360], Gen.Int[-180, 180], (x, y, z, turn, tilt) =>
+            new Pose(
+                ExampleBench.Scene.Plan.Source.Pose.Position + (new Vector(x, y, z) * 1e-3),
+                turn * Math.PI / 360.0,
+                tilt * Math.PI / 360.0));
+
     private readonly BenchSession _session = ExampleBench.Session();
 
     [Fact]
@@ -53,6 +62,17 @@ public sealed class BenchSessionTests
         // derived: the table begins at x = 0, its left edge is half its width away, its top is z = 0.
         Assert.Equal(new Vector(0.0, _session.Plan.Table.Width / 2.0, 0.0), _session.PoseOf(BenchEnd.Source).Position);
     }
+
+    [Fact]
+    public void Any_pose_that_a_hand_can_give_is_read() => RandomPose.Sample(
+        pose =>
+        {
+            BenchSession session = ExampleBench.Session();
+            session.Place(BenchEnd.Receiver, pose);
+            Assert.True(double.IsFinite(session.Reading.Link) && double.IsFinite(session.Reading.Heard.JitterCents) && session.Reading.Heard.Tone > 0.0);
+            Assert.NotEmpty(Words.Spoken(session.Reading));
+        },
+        iter: 300);
 
     [Fact]
     public void Put_back_restores_the_file()
