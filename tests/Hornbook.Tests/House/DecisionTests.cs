@@ -19,7 +19,7 @@ public sealed partial class DecisionTests
         Offences.None(Undecided(packages, string.Join('\n', Decisions.Select(d => d.Text))));
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void Decisions_are_numbered_once_each_without_gaps() =>
         Assert.Equal(Enumerable.Range(1, Decisions.Count()), Decisions.Select(d => int.Parse(d.Stem[..4], System.Globalization.CultureInfo.InvariantCulture)));
 
