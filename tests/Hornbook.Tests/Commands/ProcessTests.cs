@@ -15,7 +15,9 @@ public sealed class ProcessTests
     public void Json_goes_to_the_output_and_nothing_else_does()
     {
         HornbookProcess.Result run = HornbookProcess.Run("predict", Bench, "--json");
-        Assert.Equal((0, string.Empty), (run.ExitCode, run.Error));
+        Assert.Equal(0, run.ExitCode);
+        // On a busy machine the work may take the second after which it says so, on the error stream.
+        Assert.Contains(run.Error, new[] { string.Empty, "working …\n" });
         Assert.Equal("Evening bench", JsonNode.Parse(run.Output)!["bench"]!.GetValue<string>());
     }
 
@@ -76,7 +78,13 @@ public sealed class ProcessTests
         using Process process = HornbookProcess.Start(Repository.Root, "predict", bench, "--all");
 
         // The first line of progress comes after a second; then the work is well under way.
+        // On a busy machine preparing the bench may take that second.
         string? progress = await process.StandardError.ReadLineAsync(TestContext.Current.CancellationToken);
+        if (progress == "working …")
+        {
+            progress = await process.StandardError.ReadLineAsync(TestContext.Current.CancellationToken);
+        }
+
         using Process kill = Process.Start("kill", ["-INT", process.Id.ToString(CultureInfo.InvariantCulture)]);
         string rest = await process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
         await process.WaitForExitAsync(TestContext.Current.CancellationToken);
