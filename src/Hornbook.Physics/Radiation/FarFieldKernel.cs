@@ -8,7 +8,7 @@ namespace Hornbook.Physics.Radiation;
 internal static class FarFieldKernel<T>
     where T : unmanaged, ILanes<T>
 {
-    private const int Components = 6;
+    private const int Components = VectorLanes<T>.Components;
 
     /// <summary>r E e^{+jkr} [V] in each direction; there is room for as many fields.</summary>
     internal static void Evaluate(CurrentSamples currents, double wavenumber, ReadOnlySpan<Vector> directions, Span<ComplexVector> fields)
@@ -18,25 +18,15 @@ internal static class FarFieldKernel<T>
         for (int first = 0; first < directions.Length; first += T.Count)
         {
             ReadOnlySpan<Vector> block = directions[first..];
-            for (int i = 0; i < T.Count; i++)
-            {
-                Vector direction = block[Math.Min(i, block.Length - 1)] * (wavenumber / (2.0 * Math.PI));
-                lanes[i] = direction.X;
-                lanes[T.Count + i] = direction.Y;
-                lanes[(2 * T.Count) + i] = direction.Z;
-            }
-
+            VectorLanes<T>.Gather(block, wavenumber / (2.0 * Math.PI), lanes);
             Add(currents.Points, currents.Electric, lanes, sums[..Components]);
             Add(currents.Points, currents.Magnetic, lanes, sums[Components..]);
-            for (int c = 0; c < sums.Length; c++)
-            {
-                sums[c].Store(lanes[(c * T.Count)..]);
-            }
-
+            VectorLanes<T>.Spread(sums, lanes);
             for (int i = 0; i < Math.Min(T.Count, block.Length); i++)
             {
-                fields[first + i] = Transverse(
-                    block[i], Lane(lanes, i), Lane(lanes[(Components * T.Count)..], i), wavenumber);
+                ComplexVector electric = VectorLanes<T>.Phasor(lanes, i);
+                ComplexVector magnetic = VectorLanes<T>.Phasor(lanes[(Components * T.Count)..], i);
+                fields[first + i] = Transverse(block[i], electric, magnetic, wavenumber);
             }
         }
     }
@@ -75,9 +65,4 @@ internal static class FarFieldKernel<T>
         ComplexVector across = n + ComplexVector.Along(direction, -n.Component(direction)) + (ComplexVector.Cross(direction, magnetic) * -1.0);
         return across * new Complex(0.0, -wavenumber / (4.0 * Math.PI));
     }
-
-    private static ComplexVector Lane(ReadOnlySpan<double> lanes, int i) => new(
-        new(lanes[i], lanes[T.Count + i]),
-        new(lanes[(2 * T.Count) + i], lanes[(3 * T.Count) + i]),
-        new(lanes[(4 * T.Count) + i], lanes[(5 * T.Count) + i]));
 }

@@ -13,7 +13,7 @@ internal static class FieldKernel<T>
     where T : unmanaged, ILanes<T>
 {
     private const int StripLength = 32;
-    private const int Components = 6;
+    private const int Components = VectorLanes<T>.Components;
 
     /// <summary>E and H at points; there is room for as many fields.</summary>
     internal static void Evaluate(CurrentSamples currents, double wavenumber, ReadOnlySpan<Vector> points, Span<FieldSample> fields)
@@ -23,7 +23,7 @@ internal static class FieldKernel<T>
         Span<double> lanes = stackalloc double[2 * Components * T.Count];
         for (int first = 0; first < points.Length; first += T.Count)
         {
-            Gather(points[first..], lanes);
+            VectorLanes<T>.Gather(points[first..], 1.0, lanes);
             sums.Clear();
             for (int s = 0; s < currents.Count; s += StripLength)
             {
@@ -33,18 +33,6 @@ internal static class FieldKernel<T>
             }
 
             Scatter(sums, wavenumber, lanes, fields[first..]);
-        }
-    }
-
-    /// <summary>Observers to lanes; where they run out, the last one again.</summary>
-    private static void Gather(ReadOnlySpan<Vector> points, Span<double> lanes)
-    {
-        for (int i = 0; i < T.Count; i++)
-        {
-            Vector point = points[Math.Min(i, points.Length - 1)];
-            lanes[i] = point.X;
-            lanes[T.Count + i] = point.Y;
-            lanes[(2 * T.Count) + i] = point.Z;
         }
     }
 
@@ -79,22 +67,13 @@ internal static class FieldKernel<T>
     /// <summary>Lanes to fields: E = η k²/4π Σ and H = −j k²/4π Σ.</summary>
     private static void Scatter(ReadOnlySpan<T> sums, double wavenumber, Span<double> lanes, Span<FieldSample> fields)
     {
-        for (int c = 0; c < sums.Length; c++)
-        {
-            sums[c].Store(lanes[(c * T.Count)..]);
-        }
-
+        VectorLanes<T>.Spread(sums, lanes);
         double scale = wavenumber * wavenumber / (4.0 * Math.PI);
         for (int i = 0; i < Math.Min(T.Count, fields.Length); i++)
         {
-            ComplexVector electric = Lane(lanes, i);
-            ComplexVector magnetic = Lane(lanes[(Components * T.Count)..], i);
+            ComplexVector electric = VectorLanes<T>.Phasor(lanes, i);
+            ComplexVector magnetic = VectorLanes<T>.Phasor(lanes[(Components * T.Count)..], i);
             fields[i] = new FieldSample(electric * (Constants.VacuumImpedance * scale), magnetic * new Complex(0.0, -scale));
         }
     }
-
-    private static ComplexVector Lane(ReadOnlySpan<double> lanes, int i) => new(
-        new(lanes[i], lanes[T.Count + i]),
-        new(lanes[(2 * T.Count) + i], lanes[(3 * T.Count) + i]),
-        new(lanes[(4 * T.Count) + i], lanes[(5 * T.Count) + i]));
 }
