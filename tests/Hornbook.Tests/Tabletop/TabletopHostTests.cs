@@ -1,7 +1,10 @@
 using System.Net;
 using System.Net.Sockets;
+using System.Text.Json;
 using Hornbook.Commands;
 using Hornbook.Tabletop;
+using Hornbook.Testing;
+using Hornbook.Tests.Commands;
 using Microsoft.AspNetCore.Builder;
 using Xunit;
 
@@ -33,6 +36,18 @@ public sealed class TabletopHostTests : IAsyncLifetime
         Assert.DoesNotContain("style=", html, StringComparison.Ordinal);
         Assert.DoesNotContain("http://", html.Replace("http://www.w3.org", string.Empty, StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.DoesNotContain("https://", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_page_and_the_command_line_say_the_same()
+    {
+        Typed predicted = await Typed.In("predict", Repository.At("examples", ExampleBench.Name), "--json");
+        JsonElement reading = JsonDocument.Parse(predicted.Output).RootElement;
+        string html = WebUtility.HtmlDecode(await _client.GetStringAsync(Page, Stop));
+        Assert.Contains($"id=\"tone\">{Shown.Tone(reading.GetProperty("tone_hz").GetDouble()).Number}<", html, StringComparison.Ordinal);
+        Assert.Contains($"id=\"link\">{Shown.Level(reading.GetProperty("link_db").GetDouble())}<", html, StringComparison.Ordinal);
+        Assert.Contains($"id=\"amplifier\">{Shown.Voltage(reading.GetProperty("amplifier_v").GetDouble())}<", html, StringComparison.Ordinal);
+        Assert.Contains($"id=\"received\">{Shown.PowerLevel(reading.GetProperty("received_dbm").GetDouble())}<", html, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -15,6 +15,9 @@ public sealed record SheetLayout
     private const double BottomMargin = 80.0;
     private const double LeastHeadroom = 0.34;
 
+    // Width over height of the place that a wide screen leaves for the sheet.
+    private const double WideScreen = 1.36;
+
     private SheetLayout(TableTop table, double headroom)
     {
         Table = table;
@@ -43,8 +46,8 @@ public sealed record SheetLayout
 
     public double Height => TableTopLine + BottomMargin - Top;
 
-    /// <summary>Height of the lettering, so that it is as large on a long table as on a short one [mm].</summary>
-    public double LetterMm => Width / 62.0;
+    /// <summary>Height of the lettering [mm]: as large on the screen for a long table as for a short one, whichever side of the sheet fills its place.</summary>
+    public double LetterMm => Math.Max(Width, WideScreen * Height) / 62.0;
 
     public string ViewBox => string.Create(CultureInfo.InvariantCulture, $"{Left:0.#} {Top:0.#} {Width:0.#} {Height:0.#}");
 
