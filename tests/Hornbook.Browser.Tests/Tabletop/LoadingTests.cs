@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Net;
 using Hornbook.Tabletop;
@@ -15,21 +16,22 @@ public sealed class LoadingTests(ServedPage served)
     public async Task The_page_loads_without_a_complaint_in_the_console_and_asks_nothing_of_other_machines()
     {
         IPage window = await served.WindowAsync(Screen.Wide);
-        List<string> complaints = [];
-        List<Uri> asked = [];
+        ConcurrentQueue<string> complaints = [];
+        ConcurrentQueue<Uri> asked = [];
         window.Console += (_, message) =>
         {
             if (message.Type is "error" or "warning")
             {
-                complaints.Add(message.Text);
+                complaints.Enqueue(message.Text);
             }
         };
-        window.PageError += (_, error) => complaints.Add(error);
-        window.Request += (_, request) => asked.Add(new Uri(request.Url));
-        window.WebSocket += (_, socket) => asked.Add(new Uri(socket.Url));
+        window.PageError += (_, error) => complaints.Enqueue(error);
+        window.Request += (_, request) => asked.Enqueue(new Uri(request.Url));
+        window.WebSocket += (_, socket) => asked.Enqueue(new Uri(socket.Url));
         IResponse? response = await window.GotoAsync(served.Address);
         await window.WaitForSelectorAsync("main[data-ready=yes]");
-        await window.ClickAsync("#sound");
+        await window.RunAndWaitForRequestFinishedAsync(
+            () => window.ClickAsync("#sound"), new() { Predicate = request => request.Url.EndsWith("tone.js", StringComparison.Ordinal) });
         await window.ClickAsync("#sound");
 
         Assert.Equal(LoopbackOnly.ContentPolicy, await response!.HeaderValueAsync("content-security-policy"));
