@@ -15,6 +15,9 @@ internal static class ChooseCommand
 {
     private const int TradePoints = 9;
 
+    // Half a millimetre can be read off a steel rule (common practice, no source).
+    private const double DefaultStep = 0.5e-3;
+
     internal static Command Create()
     {
         Wishes wishes = new();
@@ -24,6 +27,8 @@ internal static class ChooseCommand
         frequency.Required = true;
         Option<Conductor?> walls = WallsOption.Create();
         Option<double?> tolerance = ToleranceOption.Create();
+        Option<double?> step = QuantityOption.Create(
+            "--step", Span.Step, "1 mm", "The horn is also given in whole steps of this; 0.5 mm unless given.");
         Option<string?> figure = OutputFile.Figure("Draw what length buys into a file");
         Command command = new ExampledCommand("choose", "Designs a horn from what is wished of it, ready to be built.")
         {
@@ -35,7 +40,7 @@ internal static class ChooseCommand
             ],
         };
         wishes.AddTo(command);
-        foreach (Option option in new Option[] { guide, frequency, walls, tolerance, figure })
+        foreach (Option option in new Option[] { guide, frequency, walls, tolerance, step, figure })
         {
             command.Add(option);
         }
@@ -54,11 +59,16 @@ internal static class ChooseCommand
                 OutputFile.Write(path, TradeFigure.Of(wish, trade, choice.Figures), typed.InvocationConfiguration.Error);
             }
 
-            ChoiceReport report = ChoiceReport.Of(wish, choice, ToleranceOption.Of(typed, tolerance), trade);
+            HornFigures? cut = Cut(choice, typed.GetValue(step) ?? DefaultStep);
+            ChoiceReport report = ChoiceReport.Of(wish, choice, cut, ToleranceOption.Of(typed, tolerance), trade);
             return new Outcome(report, choice.IsFound ? ExitCode.Fine : ExitCode.Spoiled);
         });
         return command;
     }
+
+    // A horn that fills a sheet may not grow.
+    private static HornFigures? Cut(HornChoice choice, double step) =>
+        choice.Figures?.Rounded(step, choice.Layout is null ? MidpointRounding.ToEven : MidpointRounding.ToZero);
 
     // From half the chosen length to twice.
     private static IReadOnlyList<HornFigures> Trade(Feed feed, HornFigures chosen)

@@ -1,6 +1,8 @@
 using System.Text.Json.Nodes;
 using System.Xml.Linq;
+using Hornbook.Bench.Files;
 using Hornbook.Commands;
+using Hornbook.Physics.Antennas;
 using Hornbook.Testing;
 using Xunit;
 
@@ -42,6 +44,34 @@ public sealed class ChooseCommandTests : IDisposable
         Assert.InRange(used.Min(), 0.0, 0.20 + 1e-9);
         Assert.InRange(used.Max(), 0.0, 0.30 + 1e-9);
         Assert.Empty(UnitOfKey.Missing(json));
+    }
+
+    [Theory]
+    [InlineData("--gain", "17 dB")]
+    [InlineData("--beam-e", "20 deg", "--beam-h", "22 deg")]
+    public async Task The_horn_is_also_given_in_steps_of_a_rule_and_reads_back_from_a_bench_file(params string[] wish)
+    {
+        JsonNode json = await Json([.. wish, "--step", "1 mm"]);
+        string text = json["bench_text"]!.GetValue<string>();
+        string example = await File.ReadAllTextAsync(Repository.At("examples", "evening-bench.toml"), TestContext.Current.CancellationToken);
+        Horn read = (Horn)BenchFile.Parse($"{example}\n{text}\n", "pasted.toml").Plan!.Antenna("chosen-horn");
+        foreach ((string key, double size) in new[] { ("mouth_width_m", read.MouthWidth), ("mouth_height_m", read.MouthHeight), ("length_m", read.Length) })
+        {
+            Close.Relative(Number(json["cut"]!, key), size, 1e-12);
+            Close.Absolute(0.0, Math.IEEERemainder(size, 1e-3), 1e-12);
+            // Half a step at the most.
+            Close.Absolute(Number(json["antenna"]!, key), size, 0.5e-3 + 1e-12);
+        }
+    }
+
+    [Fact]
+    public async Task A_horn_from_a_sheet_is_never_rounded_up()
+    {
+        JsonNode json = await Json("--sheet", "20 cm x 30 cm", "--step", "2 mm");
+        foreach (string key in new[] { "mouth_width_m", "mouth_height_m", "length_m" })
+        {
+            Assert.InRange(Number(json["cut"]!, key), Number(json["antenna"]!, key) - 2e-3, Number(json["antenna"]!, key));
+        }
     }
 
     [Fact]

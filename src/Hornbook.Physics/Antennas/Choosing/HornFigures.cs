@@ -29,11 +29,12 @@ public sealed record HornFigures(Horn Horn, double Frequency, double Gain, doubl
 
     /// <summary>The same horn cut to a scale that a workshop can hold, with what it then does.</summary>
     /// <param name="step">Mouth and length become whole multiples of it [m]; finite, &gt; 0. The guide and a side that does not flare stay as they are.</param>
+    /// <param name="rounding">Which multiple: the nearest, or <see cref="MidpointRounding.ToZero"/> for a horn that may not grow.</param>
     /// <exception cref="ArgumentOutOfRangeException">The step is out of range, or so coarse that no length is left.</exception>
-    public HornFigures Rounded(double step)
+    public HornFigures Rounded(double step, MidpointRounding rounding = MidpointRounding.ToEven)
     {
         Require.Positive(step);
-        double Nearest(double size) => Math.Round(size / step) * step;
+        double Nearest(double size) => Math.Round(size / step, rounding) * step;
         double Side(double mouth, double throat) => mouth > throat ? Math.Max(throat, Nearest(mouth)) : throat;
         RectangularGuide guide = Horn.Guide;
         return Of(

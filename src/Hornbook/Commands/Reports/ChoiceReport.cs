@@ -1,3 +1,4 @@
+using Hornbook.Bench.Files;
 using Hornbook.Commands.Printing;
 using Hornbook.Physics.Antennas.Choosing;
 
@@ -14,19 +15,27 @@ internal sealed record ChoiceReport : IReport
     /// <summary>The horn; null where there is none.</summary>
     public required AntennaReport? Antenna { get; init; }
 
-    /// <summary>How it is cut from the sheet; null where no sheet was given.</summary>
+    /// <summary>The same horn in whole steps of what a workshop can hold, and what it then does; null where there is none.</summary>
+    public required TradeReport? Cut { get; init; }
+
+    /// <summary>That horn as the table of a bench file; null where there is none.</summary>
+    public required string? BenchText { get; init; }
+
+    /// <summary>How the horn is cut from the sheet, before rounding; null where no sheet was given.</summary>
     public required SheetReport? Sheet { get; init; }
 
     /// <summary>What other lengths would give; empty where there is no horn.</summary>
     public required IReadOnlyList<TradeReport> Trade { get; init; }
 
-    internal static ChoiceReport Of(string wish, HornChoice choice, double tolerance, IReadOnlyList<HornFigures> trade) => new()
+    internal static ChoiceReport Of(string wish, HornChoice choice, HornFigures? cut, double tolerance, IReadOnlyList<HornFigures> trade) => new()
     {
         Wish = wish,
         Refusal = choice.Refusal is { } refusal ? RefusalReport.Of(refusal) : null,
         Antenna = choice.Figures is { } figures
             ? AntennaReport.Of("chosen horn", Physics.Antennas.Antenna.At(figures.Horn, figures.Frequency), tolerance)
             : null,
+        Cut = cut is null ? null : TradeReport.Of(cut),
+        BenchText = cut is null ? null : string.Join('\n', AntennaText.Lines("chosen-horn", cut.Horn)),
         Sheet = choice.Layout is { } layout ? SheetReport.Of(layout) : null,
         Trade = [.. trade.Select(TradeReport.Of)],
     };
@@ -48,9 +57,20 @@ internal sealed record ChoiceReport : IReport
             DescribeSheet(page, Sheet);
         }
 
-        page.Heading("What other lengths give");
+        DescribeHorns(page, "What other lengths give", Trade);
+        DescribeHorns(page, "In whole steps, as a workshop holds them", [Cut!]);
+        page.Heading("For a bench file");
+        foreach (string line in BenchText!.Split('\n'))
+        {
+            page.Paragraph(line);
+        }
+    }
+
+    private static void DescribeHorns(TextPage page, string heading, IReadOnlyList<TradeReport> horns)
+    {
+        page.Heading(heading);
         TextTable table = new(">length", ">mouth (wide x high)", ">gain", ">E width", ">H width");
-        foreach (TradeReport row in Trade)
+        foreach (TradeReport row in horns)
         {
             table.Row(
                 Show.Millimetres(row.LengthM), $"{Show.Fixed(row.MouthWidthM * 1e3, 1)} x {Show.Millimetres(row.MouthHeightM)}", Show.Db(row.GainDbi, "dBi"),

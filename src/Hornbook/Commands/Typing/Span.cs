@@ -26,6 +26,9 @@ internal sealed record Span(Quantity Quantity, string Lowest, string Highest)
     /// <summary>How far a dimension may be off.</summary>
     internal static Span Tolerance { get; } = new(Quantity.Length, "0 mm", "10 mm");
 
+    /// <summary>The scale to which a horn is cut.</summary>
+    internal static Span Step { get; } = new(Quantity.Length, "0.01 mm", "5 mm");
+
     /// <summary>A strip left for joining.</summary>
     internal static Span Seam { get; } = new(Quantity.Length, "0 mm", "10 cm");
 
