@@ -54,6 +54,17 @@ public sealed class BenchFileTests
     }
 
     [Fact]
+    public void A_diode_hears_weak_waves_in_proportion()
+    {
+        // Law: the junction is square at low power, so a tenth of −50 dBm is a tenth of the voltage; the published closed form reads nothing there.
+        string diode = Minimal.Replace("law = \"junction\"", "law = \"diode\"", StringComparison.Ordinal)
+            .Replace("sensitivity = \"0.5 mV/µW\"", "saturation_current = \"3 µA\"\nideality = 1.06\nseries_resistance = \"25 ohm\"", StringComparison.Ordinal)
+            .Replace("video_resistance = \"8 kohm\"\n", string.Empty, StringComparison.Ordinal);
+        IDetectorLaw detector = Plan(diode).Detection.Detector;
+        Close.Relative(0.1, detector.Voltage(1e-9) / detector.Voltage(1e-8), 1e-3);
+    }
+
+    [Fact]
     public void A_guide_below_cut_off_loads_since_that_is_a_finding_and_no_slip() =>
         Assert.Equal(5e9, Plan(Minimal.Replace("10.525 GHz", "5 GHz", StringComparison.Ordinal)).Frequency);
 

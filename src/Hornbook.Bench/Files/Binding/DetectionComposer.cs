@@ -43,6 +43,8 @@ internal static class DetectionComposer
             detector.Number("junction_capacitance", 0.0), detector.Number("breakdown", double.PositiveInfinity));
         return new DiodeDetector(diode, frequency)
         {
+            // The published law would let a bench hear nothing below −46 dBm; this form follows the circuit to 0.08 dB (docs/physics/detection.md).
+            Law = DiodeLaw.CurrentBalance,
             Temperature = temperature,
             SourceResistance = detector.Number("source_resistance", 50.0),
             LoadResistance = detector.Number("load_resistance", 1e6),
