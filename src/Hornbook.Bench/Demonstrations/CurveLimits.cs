@@ -19,8 +19,8 @@ internal static class CurveLimits
         .. Ripple(scene, curve),
         .. Where(curve, LimitKind.Untrusted, p => p.Reading.Trust.Level == TrustLevel.Outside, (first, places) =>
             $"A guide only {places}. {first.Reading.Trust.Why}"),
-        .. Where(curve, LimitKind.Untrusted, p => p.Reading.Trust.Level == TrustLevel.Rough, (first, places) =>
-            $"Roughly known {places}. {first.Reading.Trust.Why}"),
+        .. Where(curve, LimitKind.Untrusted, p => p.Reading.Trust.Level == TrustLevel.Rough, (_, places) =>
+            $"Roughly known {places}: more than 20° off an axis the prediction is good to a decibel or two, and over 20 dB below antennas face to face to a few."),
         .. Detector(scene, curve),
     ];
 

@@ -68,6 +68,8 @@ public sealed class PredictCommandTests : IDisposable
         Assert.Equal(ExitCode.Fine, typed.Code);
         Assert.Equal("img", XElement.Load(figure).Attribute("role")?.Value);
         string[] rows = File.ReadAllLines(csv);
+        // As in the example: from −60 degrees, and not from −59.99999999999999.
+        Assert.StartsWith("-60,", rows[1], StringComparison.Ordinal);
         // derived: a line for each point that the example asks for, and the header.
         BeamWidthDemonstration demonstration = BenchFile.Read(Bench).Plan!.Demonstrations.OfType<BeamWidthDemonstration>().Single();
         Assert.Equal(demonstration.Points + 1, rows.Length);
