@@ -56,6 +56,21 @@ public sealed class PatternTests
             iter: 5);
 
     [Fact]
+    public void Halfway_between_the_planes_the_cross_polar_part_is_that_of_a_mouth() =>
+        Gen.Select(SampleAntennas.Horns, Gen.Double[-1.2, 1.2]).Sample(
+            (horn, angle) =>
+            {
+                // Derived: E_θ ∝ sin φ (1 + κ cos θ), E_φ ∝ cos φ (κ + cos θ) with κ = β/k; after Ludwig 1973 cross over co is then
+                // (1−κ)/(1+κ) tan²(θ/2) at φ = 45°, nothing for κ = 1 (a Huygens source).
+                Antenna antenna = Antenna.At(horn, 10e9);
+                double kappa = Math.Sqrt(1.0 - Math.Pow(antenna.Wavelength / (2.0 * horn.MouthWidth), 2));
+                double expected = (1.0 - kappa) / (1.0 + kappa) * Math.Pow(Math.Tan(0.5 * angle), 2);
+                PatternPoint point = FarPattern.Towards(antenna, PatternPlane.Diagonal, angle);
+                Close.Absolute(expected, Math.Sqrt(point.CrossPolar / point.CoPolar), 1e-9);
+            },
+            iter: 20);
+
+    [Fact]
     public void The_pattern_is_the_same_to_the_left_and_to_the_right() =>
         Gen.Select(SampleAntennas.Horns, Gen.Double[0.0, 3.0], Gen.Enum<PatternPlane>()).Sample(
             (horn, angle, plane) =>
