@@ -45,6 +45,7 @@ internal static class CommandLine
             ChooseCommand.Create(),
             ExposureCommand.Create(),
             GuideCommand.Create(),
+            PanelCommand.Create(),
             TabletopCommand.Create(),
             CompletionCommand.Create(),
         };

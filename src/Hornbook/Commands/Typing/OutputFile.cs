@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Hornbook.Bench.Files;
 using Hornbook.Drawing.Figures;
 
 namespace Hornbook.Commands.Typing;
@@ -27,11 +28,12 @@ internal static class OutputFile
     {
         if (Kind(path) == ".png")
         {
-            File.WriteAllBytes(path, figure.ToPng());
+            byte[] picture = figure.ToPng();
+            AtomicFile.Write(path, stream => stream.Write(picture));
         }
         else
         {
-            File.WriteAllText(path, figure.ToSvg());
+            AtomicFile.Write(path, figure.ToSvg());
         }
 
         error.WriteLine($"wrote {path}");
@@ -40,7 +42,7 @@ internal static class OutputFile
     /// <summary>Writes a text, and says so on the error stream.</summary>
     internal static void Write(string path, string text, TextWriter error)
     {
-        File.WriteAllText(path, text);
+        AtomicFile.Write(path, text);
         error.WriteLine($"wrote {path}");
     }
 

@@ -35,6 +35,9 @@ internal sealed record Span(Quantity Quantity, string Lowest, string Highest)
     /// <summary>A side of a sheet of metal.</summary>
     internal static Span Sheet { get; } = new(Quantity.Length, "1 cm", "10 m");
 
+    /// <summary>One layer of a panel.</summary>
+    internal static Span Layer { get; } = new(Quantity.Length, "0.01 mm", "1 m");
+
     /// <summary>Full width of a beam.</summary>
     internal static Span Beam { get; } = new(Quantity.Angle, "0.1 deg", "180 deg");
 
