@@ -46,6 +46,7 @@ internal static class CommandLine
             ExposureCommand.Create(),
             GuideCommand.Create(),
             PanelCommand.Create(),
+            GridCommand.Create(),
             TabletopCommand.Create(),
             CompletionCommand.Create(),
         };

@@ -38,6 +38,9 @@ internal sealed record Span(Quantity Quantity, string Lowest, string Highest)
     /// <summary>One layer of a panel.</summary>
     internal static Span Layer { get; } = new(Quantity.Length, "0.01 mm", "1 m");
 
+    /// <summary>Period of a grid.</summary>
+    internal static Span GridPeriod { get; } = new(Quantity.Length, "0.01 mm", "20 cm");
+
     /// <summary>Full width of a beam.</summary>
     internal static Span Beam { get; } = new(Quantity.Angle, "0.1 deg", "180 deg");
 

@@ -1,0 +1,57 @@
+namespace Hornbook.Physics.Panels;
+
+/// <summary>A flat grid of thin metal strips, free-standing in air, each as wide as the next and equally far apart.</summary>
+/// <remarks>
+/// Own frame in the sheet: "across" runs from strip to strip, "along" follows the strips. The strips are infinitely thin and
+/// conduct perfectly; the grid is endless. Immutable and safe to share between threads.
+/// </remarks>
+public sealed class StripGrid
+{
+    private readonly StripCurrents _currents;
+
+    /// <summary>A grid.</summary>
+    /// <param name="period">From the middle of one strip to the middle of the next, p [m]; finite, &gt; 0.</param>
+    /// <param name="stripWidth">Width of the metal, w [m]; from 1 % to 99 % of the period.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A size is out of its range.</exception>
+    public StripGrid(double period, double stripWidth)
+    {
+        Period = Require.Positive(period);
+        StripWidth = Require.Within(stripWidth, 0.01 * period, 0.99 * period);
+        _currents = new StripCurrents(stripWidth / period);
+    }
+
+    /// <summary>From the middle of one strip to the middle of the next, p [m].</summary>
+    public double Period { get; }
+
+    /// <summary>Width of the metal, w [m].</summary>
+    public double StripWidth { get; }
+
+    /// <summary>Whether a second wave leaves the grid in another direction: the numbers for the first hold, but power goes astray.</summary>
+    /// <param name="frequency">f [Hz]; finite, &gt; 0.</param>
+    /// <param name="angle">Between the wave and the normal [rad]; 0 to just below 90°.</param>
+    /// <param name="azimuth">Of the plane of incidence, from across towards along the strips [rad].</param>
+    /// <remarks>[Rayleigh1907]: an order m travels where |k_∥ + 2πm/p across| &lt; k; at right angles as soon as p &gt; λ.</remarks>
+    public bool Scatters(double frequency, double angle, double azimuth)
+    {
+        TangentialWave wave = TangentialWave.Of(frequency, angle, azimuth);
+        double nearest = Math.Abs((2.0 * Math.PI / Period) - Math.Abs(wave.Across));
+        return (nearest * nearest) + (wave.Along * wave.Along) < wave.Wavenumber * wave.Wavenumber;
+    }
+
+    /// <summary>What the grid throws back: R of the tangential electric field; what passes is one plus that, T = 1 + R.</summary>
+    /// <param name="frequency">f [Hz]; finite, &gt; 0.</param>
+    /// <param name="angle">Between the wave and the normal [rad]; 0 to just below 90°.</param>
+    /// <param name="azimuth">Of the plane of incidence, from across towards along the strips [rad].</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of its range.</exception>
+    /// <remarks>
+    /// Eq. strip-grids (1) to (5): the currents of the strips in functions that have the right singularity at the edges, Galerkin over the
+    /// plane waves of the grid. Six functions for each direction give six digits for p &lt; λ/2.
+    /// </remarks>
+    public TangentialMatrix Reflection(double frequency, double angle, double azimuth) =>
+        _currents.Reflection(Period, TangentialWave.Of(frequency, angle, azimuth));
+
+    /// <summary>What passes, T = 1 + R of the tangential electric field.</summary>
+    /// <inheritdoc cref="Reflection"/>
+    public TangentialMatrix Transmission(double frequency, double angle, double azimuth) =>
+        TangentialMatrix.Identity + Reflection(frequency, angle, azimuth);
+}

@@ -1,0 +1,35 @@
+using System.Numerics;
+
+namespace Hornbook.Physics.Panels;
+
+/// <summary>What is made of a tangential field with components across and along the strips, [-].</summary>
+/// <param name="AcrossAcross">Across from across.</param>
+/// <param name="AcrossAlong">Across from along.</param>
+/// <param name="AlongAcross">Along from across.</param>
+/// <param name="AlongAlong">Along from along.</param>
+public readonly record struct TangentialMatrix(Complex AcrossAcross, Complex AcrossAlong, Complex AlongAcross, Complex AlongAlong)
+{
+    /// <summary>Every field stays as it is.</summary>
+    public static TangentialMatrix Identity { get; } = new(Complex.One, Complex.Zero, Complex.Zero, Complex.One);
+
+    /// <summary>Sum.</summary>
+    public static TangentialMatrix operator +(TangentialMatrix a, TangentialMatrix b) => new(
+        a.AcrossAcross + b.AcrossAcross, a.AcrossAlong + b.AcrossAlong, a.AlongAcross + b.AlongAcross, a.AlongAlong + b.AlongAlong);
+
+    /// <summary>One after the other: first b, then a.</summary>
+    public static TangentialMatrix operator *(TangentialMatrix a, TangentialMatrix b) => new(
+        (a.AcrossAcross * b.AcrossAcross) + (a.AcrossAlong * b.AlongAcross),
+        (a.AcrossAcross * b.AcrossAlong) + (a.AcrossAlong * b.AlongAlong),
+        (a.AlongAcross * b.AcrossAcross) + (a.AlongAlong * b.AlongAcross),
+        (a.AlongAcross * b.AcrossAlong) + (a.AlongAlong * b.AlongAlong));
+
+    /// <summary>Scaled.</summary>
+    public static TangentialMatrix operator *(TangentialMatrix a, Complex factor) =>
+        new(a.AcrossAcross * factor, a.AcrossAlong * factor, a.AlongAcross * factor, a.AlongAlong * factor);
+
+    /// <summary>A field after it.</summary>
+    /// <param name="across">Component across the strips.</param>
+    /// <param name="along">Component along the strips.</param>
+    public (Complex Across, Complex Along) Of(Complex across, Complex along) =>
+        ((AcrossAcross * across) + (AcrossAlong * along), (AlongAcross * across) + (AlongAlong * along));
+}

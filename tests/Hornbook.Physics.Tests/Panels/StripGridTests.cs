@@ -1,0 +1,139 @@
+using System.Numerics;
+using CsCheck;
+using Hornbook.Physics.Panels;
+using Hornbook.Testing;
+using Xunit;
+
+namespace Hornbook.Physics.Tests.Panels;
+
+public sealed class StripGridTests
+{
+    private const double Frequency = 10.525e9;
+    private const double Wavelength = Constants.SpeedOfLight / Frequency;
+
+    private static readonly Gen<StripGrid> FineGrids =
+        Gen.Select(Gen.Double[0.05, 0.48], Gen.Double[0.15, 0.85], (period, share) => new StripGrid(period * Wavelength, share * period * Wavelength));
+
+    private static readonly Gen<(double Angle, double Azimuth)> Directions = Gen.Select(Gen.Double[0.0, 1.4], Gen.Double[-Math.PI, Math.PI]);
+
+    [Theory]
+    // Marcuvitz, Waveguide Handbook, §§ 5.18 and 5.19 (formulas from memory), and an independent spectral solution of the same ideal
+    // grating; millimetres, decibels at 10.525 GHz, field along and across the strips. 0.03 dB as the formulas allow.
+    [InlineData(3.0, 1.5, -22.721, -0.0233)]
+    [InlineData(5.0, 2.5, -18.260, -0.0653)]
+    [InlineData(8.0, 2.0, -6.252, -0.0089)]
+    public void It_passes_what_the_handbook_says(double period, double width, double alongDb, double acrossDb)
+    {
+        TangentialMatrix passed = new StripGrid(period * 1e-3, width * 1e-3).Transmission(Frequency, 0.0, 0.0);
+        Close.Absolute(alongDb, LevelDb(passed.AlongAlong), 0.03);
+        Close.Absolute(acrossDb, LevelDb(passed.AcrossAcross), 0.001);
+    }
+
+    [Theory]
+    // The same two sources by period and width in wavelengths, field along the strips; 0.42 and 0.4 wavelengths to 0.03 dB of the spectral solution.
+    [InlineData(0.1, 0.5, -23.173)]
+    [InlineData(0.3, 0.75, -26.325)]
+    [InlineData(0.4, 0.25, -3.936)]
+    public void It_depends_on_sizes_in_wavelengths_only(double period, double share, double alongDb)
+    {
+        foreach (double frequency in new[] { 3e9, 24e9 })
+        {
+            double p = period * Constants.SpeedOfLight / frequency;
+            Close.Absolute(alongDb, LevelDb(new StripGrid(p, share * p).Transmission(frequency, 0.0, 0.0).AlongAlong), 0.005);
+        }
+    }
+
+    [Fact]
+    public void A_very_fine_grid_is_that_of_Lamb()
+    {
+        // Lamb 1898: X/Z0 = (p/λ) ln csc(πw/2p) for p ≪ λ; with w = p/2 it is (p/λ) ln √2. t = 2jX/(1+2jX).
+        double period = 1e-3 * Wavelength;
+        double x = 1e-3 * 0.5 * Math.Log(2.0);
+        Complex expected = new Complex(0.0, 2.0 * x) / new Complex(1.0, 2.0 * x);
+        Complex passed = new StripGrid(period, 0.5 * period).Transmission(Frequency, 0.0, 0.0).AlongAlong;
+        Close.Absolute(0.0, (passed - expected).Magnitude / expected.Magnitude, 1e-5);
+    }
+
+    [Fact]
+    public void Strips_and_gaps_changed_over_pass_what_the_other_stops() => FineGrids.Sample(
+        grid =>
+        {
+            // Babinet 1837, for fields: thin perfect complementary screens.
+            StripGrid other = new(grid.Period, grid.Period - grid.StripWidth);
+            TangentialMatrix a = grid.Transmission(Frequency, 0.0, 0.0), b = other.Transmission(Frequency, 0.0, 0.0);
+            Close.Absolute(0.0, (a.AlongAlong + b.AcrossAcross - 1.0).Magnitude, 1e-6);
+            Close.Absolute(0.0, (a.AcrossAcross + b.AlongAlong - 1.0).Magnitude, 1e-6);
+        },
+        iter: 100);
+
+    [Fact]
+    public void Nothing_is_lost_whatever_the_direction_and_the_field() => Gen.Select(FineGrids, Directions, Gen.Double[-Math.PI, Math.PI]).Sample(
+        (grid, direction, field) =>
+        {
+            Assert.False(grid.Scatters(Frequency, direction.Angle, direction.Azimuth));
+            (double sin, double cos) = Math.SinCos(field);
+            (Complex across, Complex along) = (cos, new Complex(0.6 * sin, 0.8 * sin));
+            TangentialMatrix reflection = grid.Reflection(Frequency, direction.Angle, direction.Azimuth);
+            double incident = Power(direction, (across, along));
+            double thrownBack = Power(direction, reflection.Of(across, along));
+            double passed = Power(direction, (TangentialMatrix.Identity + reflection).Of(across, along));
+            // Energy.
+            Close.Relative(incident, thrownBack + passed, 1e-6);
+        },
+        iter: 200);
+
+    [Fact]
+    public void Turned_by_half_a_turn_it_does_the_same() => Gen.Select(FineGrids, Directions).Sample(
+        (grid, direction) =>
+        {
+            // Symmetry of the grid.
+            TangentialMatrix here = grid.Reflection(Frequency, direction.Angle, direction.Azimuth);
+            TangentialMatrix there = grid.Reflection(Frequency, direction.Angle, direction.Azimuth + Math.PI);
+            Close.Absolute(0.0, (here.AlongAlong - there.AlongAlong).Magnitude, 1e-9);
+            Close.Absolute(0.0, (here.AcrossAlong - there.AcrossAlong).Magnitude, 1e-9);
+        },
+        iter: 20);
+
+    [Fact]
+    public void In_the_principal_planes_the_two_fields_do_not_mix() => Gen.Select(FineGrids, Gen.Double[0.0, 1.4]).Sample(
+        (grid, angle) =>
+        {
+            TangentialMatrix across = grid.Reflection(Frequency, angle, 0.0), along = grid.Reflection(Frequency, angle, 0.5 * Math.PI);
+            // Symmetry: mirrored at the plane of incidence the grid is the same.
+            Close.Absolute(0.0, across.AcrossAlong.Magnitude + across.AlongAcross.Magnitude, 1e-9);
+            Close.Absolute(0.0, along.AcrossAlong.Magnitude + along.AlongAcross.Magnitude, 1e-9);
+        },
+        iter: 20);
+
+    [Theory]
+    // Rayleigh: a grid of period p scatters as soon as p (1 + sin θ) > λ in the plane across the strips.
+    [InlineData(0.99, 0.0, false)]
+    [InlineData(1.01, 0.0, true)]
+    [InlineData(0.66, 30.0, false)]
+    [InlineData(0.67, 30.0, true)]
+    public void It_says_when_a_second_wave_leaves(double periodInWaves, double degrees, bool expected)
+    {
+        StripGrid grid = new(periodInWaves * Wavelength, 0.5 * periodInWaves * Wavelength);
+        Assert.Equal(expected, grid.Scatters(Frequency, degrees * Math.PI / 180.0, 0.0));
+    }
+
+    [Theory]
+    [InlineData(0.0, 1e-3)]
+    [InlineData(5e-3, 5e-3)]
+    [InlineData(5e-3, 0.0)]
+    [InlineData(double.NaN, 1e-3)]
+    public void A_grid_that_is_none_is_refused(double period, double width) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => new StripGrid(period, width));
+
+    // ½ Re(E × H*) along the normal, in units of the vacuum's admittance: the impedance of the wave's direction, inverted.
+    private static double Power((double Angle, double Azimuth) direction, (Complex Across, Complex Along) field)
+    {
+        double u = Math.Sin(direction.Angle) * Math.Cos(direction.Azimuth), v = Math.Sin(direction.Angle) * Math.Sin(direction.Azimuth);
+        double normal = Math.Cos(direction.Angle);
+        Complex acrossCurrent = (((1.0 - (v * v)) * field.Across) + (u * v * field.Along)) / normal;
+        Complex alongCurrent = ((u * v * field.Across) + ((1.0 - (u * u)) * field.Along)) / normal;
+        return ((field.Across * Complex.Conjugate(acrossCurrent)) + (field.Along * Complex.Conjugate(alongCurrent))).Real;
+    }
+
+    private static double LevelDb(Complex amplitude) => 2.0 * Decibels.FromRatio(amplitude.Magnitude);
+}
