@@ -5,9 +5,6 @@ namespace Hornbook.Physics.Panels;
 /// <summary>Flat layers in a row, with air on both sides: a sheet of plastic, a window, two half mirrors.</summary>
 public sealed class LayeredSheet
 {
-    // Grazing waves see every sheet as a mirror; the last millionth of a degree is not computed.
-    private const double LargestAngle = 0.5 * Math.PI * (1.0 - 1e-8);
-
     private readonly Layer[] _layers;
 
     /// <summary>A sheet.</summary>
@@ -37,7 +34,7 @@ public sealed class LayeredSheet
     public SheetResponse At(double frequency, double angle, Polarisation polarisation)
     {
         double k = 2.0 * Math.PI * Require.Positive(frequency) / Constants.SpeedOfLight;
-        double along = Math.Sin(Require.Within(angle, 0.0, LargestAngle));
+        double along = Math.Sin(Incidence.Checked(angle));
         double air = Math.Cos(angle);
         Wave outside = new(air, polarisation == Polarisation.Across ? air : 1.0 / air);
         Complex reflection = Complex.Zero, transmission = Complex.One;

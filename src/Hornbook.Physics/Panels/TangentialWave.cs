@@ -8,13 +8,10 @@ namespace Hornbook.Physics.Panels;
 /// <param name="Along">k_v, along the strips [1/m].</param>
 internal readonly record struct TangentialWave(double Wavenumber, double Across, double Along)
 {
-    // Grazing waves see every sheet as a mirror; the last millionth of a degree is not computed.
-    private const double LargestAngle = 0.5 * Math.PI * (1.0 - 1e-8);
-
     internal static TangentialWave Of(double frequency, double angle, double azimuth)
     {
         double k = 2.0 * Math.PI * Require.Positive(frequency) / Constants.SpeedOfLight;
-        double along = k * Math.Sin(Require.Within(angle, 0.0, LargestAngle));
+        double along = k * Math.Sin(Incidence.Checked(angle));
         (double sin, double cos) = Math.SinCos(Require.Finite(azimuth));
         return new TangentialWave(k, along * cos, along * sin);
     }
