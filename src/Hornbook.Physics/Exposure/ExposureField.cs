@@ -1,4 +1,5 @@
 using Hornbook.Physics.Antennas;
+using Hornbook.Physics.Guides;
 using Hornbook.Physics.Radiation;
 
 namespace Hornbook.Physics.Exposure;
@@ -13,12 +14,14 @@ public sealed class ExposureField
     private const int Batch = 32;
 
     private readonly Lazy<CurrentSamples> _closeCurrents;
+    private readonly Lazy<double> _mouthConductance;
 
     private ExposureField(Antenna antenna, double radiatedPower)
     {
         Antenna = antenna;
         RadiatedPower = radiatedPower;
         _closeCurrents = new Lazy<CurrentSamples>(CloseCurrents);
+        _mouthConductance = new Lazy<double>(MouthConductance);
     }
 
     /// <summary>The antenna.</summary>
@@ -30,16 +33,12 @@ public sealed class ExposureField
     /// <summary>Nothing is said of places closer to the mouth than this, a quarter of a wavelength [m].</summary>
     public double ClosestDistance => 0.25 * Antenna.Wavelength;
 
-    /// <summary>|E|²/2η in the middle of the mouth itself, 2P/(AB β/k) with β that of a guide as wide as the mouth [W/m²].</summary>
-    /// <remarks>Eq. exposure (2): the mean over the mouth is half of it, since TE10 goes as cos².</remarks>
-    public double AtMouth
-    {
-        get
-        {
-            double ratio = Antenna.Wavelength / (2.0 * Antenna.Shape.MouthWidth);
-            return 2.0 * RadiatedPower / (Antenna.Shape.MouthWidth * Antenna.Shape.MouthHeight * Math.Sqrt(1.0 - (ratio * ratio)));
-        }
-    }
+    /// <summary>|E|²/2η in the middle of the mouth itself, 2P/(AB g) with g = η Re Y of the mouth [W/m²].</summary>
+    /// <remarks>
+    /// Eq. exposure (2): the mean over the mouth is half of it, since TE10 goes as cos². A horn's mouth reflects next to nothing, and
+    /// g is β/k of a guide as wide; at an open end the reflected wave stands in the mouth, and g is that of the end.
+    /// </remarks>
+    public double AtMouth => 2.0 * RadiatedPower / (Antenna.Shape.MouthWidth * Antenna.Shape.MouthHeight * _mouthConductance.Value);
 
     /// <summary>The field of a source.</summary>
     /// <param name="antenna">The antenna.</param>
@@ -113,6 +112,10 @@ public sealed class ExposureField
             return RadiatedPower * 0.5 * peak * peak / Constants.VacuumImpedance;
         }
     }
+
+    private double MouthConductance() => Antenna.Shape is OpenGuide
+        ? OpenEndAdmittance.OverVacuum(Antenna.Shape.Guide, Antenna.Frequency).Real
+        : new RectangularGuide(Antenna.Shape.MouthWidth, Antenna.Shape.MouthHeight).RelativePhaseConstant(Antenna.Frequency);
 
     // The norm from the directivity on the axis, which is known, rather than from another integral over the sphere.
     private CurrentSamples CloseCurrents()

@@ -5,7 +5,7 @@ namespace Hornbook.Physics.Exposure;
 /// <param name="PeakPlace">Where, in the antenna's own frame [m].</param>
 /// <param name="Average">Largest mean over a square of 4 cm² across the axis [W/m²].</param>
 /// <param name="AveragePlace">Centre of that square, in the antenna's own frame [m].</param>
-/// <param name="SurfaceEstimate">The textbook value 4P/A with P the radiated power, which no place should exceed [W/m²] [Oet65].</param>
+/// <param name="SurfaceEstimate">The textbook value 4P/A with P the radiated power [W/m²] [Oet65]; an open end near its cut-off exceeds it.</param>
 public sealed record MouthExposure(double Peak, Vector PeakPlace, double Average, Vector AveragePlace, double SurfaceEstimate)
 {
     private const double Side = 0.02; // of the 4 cm² of [Icnirp2020] [m]

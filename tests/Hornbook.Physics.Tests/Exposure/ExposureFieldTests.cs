@@ -1,3 +1,4 @@
+using System.Numerics;
 using CsCheck;
 using Hornbook.Physics.Antennas;
 using Hornbook.Physics.Exposure;
@@ -77,6 +78,21 @@ public static class ExposureFieldTests
             double relative = Math.Sqrt(1.0 - Math.Pow(TableHorn.Wavelength / (2.0 * 94e-3), 2.0));
             Close.Relative(Field.RadiatedPower, Field.AtMouth * relative * 94e-3 * 79e-3 / 2.0, 1e-12);
         }
+
+        [Fact]
+        public void Of_an_open_end_has_the_reflected_wave_standing_in_it() =>
+            SampleAntennas.Frequencies.Sample(
+                frequency =>
+                {
+                    // derived: the wave to the end has E = e and the power (β/k)(a b/4)e²/η; there E = (1 + Γ)e, and 1 − |Γ|² of the power goes on
+                    ExposureField field = ExposureField.Of(Antenna.At(SampleAntennas.OpenWr90, frequency), 10e-3);
+                    Complex reflection = OpenEndAdmittance.Reflection(SampleAntennas.Wr90, frequency);
+                    double standing = Math.Pow((1.0 + reflection).Magnitude, 2.0) / (1.0 - Math.Pow(reflection.Magnitude, 2.0));
+                    double travelling = 2.0 * field.RadiatedPower / (22.86e-3 * 10.16e-3 * SampleAntennas.Wr90.RelativePhaseConstant(frequency));
+                    Close.Relative(standing * travelling, field.AtMouth, 1e-12);
+                    Assert.InRange(standing, 1.05, 1.31); // derived: from 1.30 at 8.2 GHz to 1.07 at 12.4 GHz, by sums of the spectrum in equal steps
+                },
+                iter: 20);
     }
 
     public sealed class DistanceFromMouth
