@@ -1,4 +1,5 @@
 using MathNet.Numerics;
+using MathNet.Numerics.RootFinding;
 
 namespace Hornbook.Physics.Detection;
 
@@ -6,10 +7,14 @@ namespace Hornbook.Physics.Detection;
 /// <remarks>
 /// Eq. detection (1), [HarrisonLePolozec1994]: with Λ = q/kT,
 /// I0((Λ/n) √(8 R_g P)) = [1 + V/(R_L I_s)] exp{[1 + (R_g+R_s)/R_L] ΛV/n + Λ R_s I_s/n}.
-/// It is solved for V in its logarithm, which neither overflows nor loses a small signal.
+/// It is solved for V in its logarithm, which neither overflows nor loses a small signal. The whole wave is taken to lie across the
+/// junction, so that R_g + R_s must be small beside it: <see cref="TrustedPower"/> says from where on it is small enough.
 /// </remarks>
 public sealed record DiodeDetector : IDetectorLaw
 {
+    /// <summary>What may be wrong where the law is trusted [dB].</summary>
+    private const double Tolerance = 0.5;
+
     /// <summary>A diode in its mount at a frequency.</summary>
     /// <param name="diode">The diode.</param>
     /// <param name="frequency">Of the wave [Hz]; ≥ 0, where 0 leaves the junction's capacitance out.</param>
@@ -64,12 +69,25 @@ public sealed record DiodeDetector : IDetectorLaw
     }
 
     /// <summary>
-    /// From where the constant term of the published form takes less than half a decibel (or from 0 without it) to where the
-    /// junction breaks down in reverse, V = B_v/2 [W].
+    /// From where R_g + R_s in series and the constant term of the published form each cost less than about half a decibel (0 where they
+    /// never cost more) to where the junction breaks down in reverse, V = B_v/2 [W].
     /// </summary>
     public (double Lowest, double Highest) TrustedPower => (
-        PowerOfDrive(2.0 * Math.Sqrt(ConstantTerm / (1.0 - Decibels.ToRatio(-0.5)))),
+        PowerOfDrive(Math.Max(2.0 * Math.Sqrt(ConstantTerm / (1.0 - Decibels.ToRatio(-Tolerance))), DriveOfSmallSeries)),
         double.IsFinite(Diode.BreakdownVoltage) ? Power(0.5 * Diode.BreakdownVoltage) : double.PositiveInfinity);
+
+    // Eq. detection (8): from which drive on the wave's part across R_g + R_s, ρ 2 I1(x)/(x I0(x)) of that across the junction, is small.
+    private double DriveOfSmallSeries
+    {
+        get
+        {
+            double series = (SourceResistance + Diode.SeriesResistance) / Diode.JunctionResistance(Temperature);
+            double allowed = Math.Sqrt(Decibels.ToRatio(Tolerance)) - 1.0;
+            return series <= allowed
+                ? 0.0
+                : (1.0 + allowed) * Brent.FindRoot(x => (2.0 * series * LogBesselI0.Slope(x) / x) - allowed, 1e-6, 2.0 * series / allowed, 1e-9, 200);
+        }
+    }
 
     // ΛR_sI_s/n: what the published form has beside the balance of currents.
     private double ConstantTerm => Law == DiodeLaw.CurrentBalance ? 0.0 : Diode.SeriesResistance * Diode.SaturationCurrent / ScaleVoltage;

@@ -173,6 +173,32 @@ public static class DiodeDetectorTests
         [Fact]
         public void Begins_at_nothing_without_it() => Assert.Equal(0.0, Balanced.TrustedPower.Lowest);
 
+        // derived: a small wave is divided between R_g + R_s and R_j, and the voltage goes as its square: 20 log10(1 + (R_g+R_s)/R_j) is
+        // what the law reads too much. Independent method: the circuit solved in time.
+        [Theory]
+        [InlineData(50.0, 0.071)]
+        [InlineData(1000.0, 0.924)]
+        [InlineData(9114.0, 6.023)]
+        public void A_source_that_is_not_small_beside_the_junction_is_read_too_strong(double sourceResistance, double expectedDb)
+        {
+            DiodeDetector detector = Balanced with { SourceResistance = sourceResistance };
+            double power = 1e-9 * 50.0 / sourceResistance;
+            Close.Absolute(expectedDb, Decibels.FromRatio(detector.Voltage(power) / DiodeCircuit.Voltage(detector, power)), 2e-3);
+        }
+
+        // Independent method: the same circuit. The first harmonic of the current alone is counted, which is not enough where the source is
+        // as high as the junction: there 0.83 dB are left.
+        [Theory]
+        [InlineData(600.0, 0.52)]
+        [InlineData(1000.0, 0.52)]
+        [InlineData(9000.0, 0.84)]
+        public void Begins_where_such_a_source_costs_about_half_a_decibel(double sourceResistance, double mostDb)
+        {
+            DiodeDetector detector = Balanced with { SourceResistance = sourceResistance };
+            double power = detector.TrustedPower.Lowest;
+            Assert.InRange(Decibels.FromRatio(detector.Voltage(power) / DiodeCircuit.Voltage(detector, power)), 0.4, mostDb);
+        }
+
         [Fact]
         public void Ends_at_half_the_breakdown_voltage() =>
             // [Agilent1999]: B_v 3.8 V
@@ -187,6 +213,7 @@ public static class DiodeDetectorTests
             DiodeDetector unloaded = Published with { Temperature = 298.0, LoadResistance = 1e12 };
             // derived: n k T/(q I_s) + R_s = 1.06 × 0.0256796 V / 3 µA + 25 Ω
             Close.Relative(9073.4 + 25.0, unloaded.VideoResistance, 1e-4);
+            Close.Relative(0.5 * unloaded.VideoResistance, (unloaded with { LoadResistance = 9073.4 + 25.0 }).VideoResistance, 1e-4); // law: as much in parallel
         }
     }
 

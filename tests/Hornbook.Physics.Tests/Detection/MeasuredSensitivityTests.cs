@@ -111,6 +111,14 @@ public static class MeasuredSensitivityTests
             // derived: 10 log10(4 ln I0(1.5)/1.5²)
             Close.Absolute(-0.5221, Decibels.FromRatio(new JunctionDetector(2000.0, 5e3).Voltage(highest) / square.Voltage(highest)), 1e-4);
         }
+
+        [Fact]
+        public void A_junction_is_trusted_to_two_tenths_of_a_volt()
+        {
+            JunctionDetector junction = new(2000.0, 5e3);
+            // derived: ln I0(10) = 7.942972 times kT/q at 293.15 K, 25.2617 mV
+            Close.Relative(7.942972 * 25.2617e-3, junction.Voltage(junction.TrustedPower.Highest), 1e-5);
+        }
     }
 
     public sealed class Constructor
