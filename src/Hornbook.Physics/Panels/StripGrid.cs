@@ -45,7 +45,8 @@ public sealed class StripGrid
     /// <exception cref="ArgumentOutOfRangeException">A number is out of its range.</exception>
     /// <remarks>
     /// Eq. strip-grids (1) to (5): the currents of the strips in functions that have the right singularity at the edges, Galerkin over the
-    /// plane waves of the grid. Six functions for each direction give six digits for p &lt; λ/2.
+    /// plane waves of the grid. Six functions for each direction leave 1.3e-6 of the wave for p &lt; λ/2 where strips and gaps are at least 15 % of
+    /// the period, 8e-5 at 5 % and 5e-3 at 1 %.
     /// </remarks>
     public TangentialMatrix Reflection(double frequency, double angle, double azimuth) =>
         _currents.Reflection(Period, TangentialWave.Of(frequency, angle, azimuth));
