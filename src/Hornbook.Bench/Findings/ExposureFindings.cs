@@ -1,6 +1,5 @@
 using Hornbook.Bench.Demonstrations;
 using Hornbook.Bench.Layout;
-using Hornbook.Physics;
 using Hornbook.Physics.Exposure;
 
 namespace Hornbook.Bench.Findings;
@@ -102,8 +101,7 @@ internal static class ExposureFindings
 
     private static IEnumerable<Finding> Receiver(Inspection bench, ExposureField field, ExposureLimit limit, double allowed)
     {
-        Vector place = bench.Source.Pose.ToOwn(bench.Receiver.Pose.Position);
-        double density = field.DistanceFromMouth(place) < field.ClosestDistance ? 0.0 : field.Density(place);
+        double density = TableEdge.DensityAt(field, bench.Source.Pose.ToOwn(bench.Receiver.Pose.Position));
         if (density <= allowed)
         {
             yield break;

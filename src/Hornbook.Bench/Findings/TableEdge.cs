@@ -22,6 +22,10 @@ internal readonly record struct TableEdge(double Distance, double Density)
         return places.Zip(densities, (place, density) => new TableEdge(place.Length, density)).DefaultIfEmpty().MaxBy(edge => edge.Density);
     }
 
+    /// <summary>The density at a place of the source's own frame [W/m²]; that in the mouth itself where it is too close to be computed.</summary>
+    internal static double DensityAt(ExposureField field, Vector own) =>
+        field.DistanceFromMouth(own) < field.ClosestDistance ? field.AtMouth : field.Density(AtTrusted(own));
+
     private static IEnumerable<Vector> Outline(TableTop table)
     {
         double half = table.Width / 2.0;

@@ -4,8 +4,8 @@ namespace Hornbook.Bench.Readings;
 
 /// <summary>What the bench reads as it stands.</summary>
 /// <param name="Link">Power delivered into the receiver's guide over power that the source's guide brings to its antenna [-].</param>
-/// <param name="Mismatch">The part of <paramref name="Link"/> that both antennas' own reflections take, (1−|Γ_s|²)(1−|Γ_r|²) [-].</param>
-/// <param name="OhmicEfficiency">The part that both antennas' walls take [-].</param>
+/// <param name="Mismatch">What both antennas' own reflections leave, (1−|Γ_s|²)(1−|Γ_r|²), counted in <paramref name="Link"/> [-].</param>
+/// <param name="OhmicEfficiency">What both antennas' walls leave, counted in it as well [-].</param>
 /// <param name="ReceivedPower">In the receiver's guide [W].</param>
 /// <param name="Heard">What the chain makes of it.</param>
 /// <param name="RippleDb">Half width of the band from standing waves between the mouths [dB].</param>

@@ -1,6 +1,7 @@
 using Hornbook.Bench.Demonstrations;
 using Hornbook.Bench.Layout;
 using Hornbook.Bench.Readings;
+using Hornbook.Physics.Antennas;
 using Hornbook.Testing;
 using Xunit;
 
@@ -16,6 +17,19 @@ public sealed class TextbookLinkTests
         // A hundredth of a decibel at 200 times 2D²/λ: the far-zone limit of the exact link, derived.
         TextbookComparison far = Beside(200.0 * Scene.Source.FarDistance);
         Close.Absolute(0.0, far.FriisErrorDb, 0.01);
+    }
+
+    [Fact]
+    public void Friis_counts_what_the_antennas_throw_back()
+    {
+        // law: an antenna with |Γ| = ½ takes and gives three quarters; the exact link falls with it, and Friis holds as before.
+        Horn horn = (Horn)GoodBench.Plan.Antenna("horn");
+        BenchPlan plan = GoodBench.Plan with { Antennas = [new NamedAntenna("horn", horn with { MeasuredReflection = 0.5 })], Demonstrations = [] };
+        Scene scene = Scene.Of(plan);
+        ReceiverEnd there = At(200.0 * scene.Source.FarDistance);
+        TextbookComparison far = TextbookLink.TiedTo(scene, plan.Source, there).Beside(plan.Source, there, scene.Read(plan.Source, there).Link);
+        Close.Absolute(0.0, far.FriisErrorDb, 0.01);
+        Close.Relative(0.75 * 0.75, scene.Read(plan.Source, there).Mismatch, 1e-12);
     }
 
     [Fact]

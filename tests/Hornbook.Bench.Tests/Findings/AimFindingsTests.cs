@@ -33,6 +33,7 @@ public sealed class AimFindingsTests
     [InlineData(0.0, 90.0, Severity.Spoils)]
     [InlineData(0.0, 45.0, Severity.Weakens)]
     [InlineData(90.0, 0.0, Severity.Spoils)]
+    [InlineData(35.0, 0.0, Severity.Weakens)] // the receiver looks the other way: it has to be rolled to −35°
     public void Polarisations_that_cross_are_told_the_roll_that_mends_it(double sourceDeg, double receiverDeg, Severity severity)
     {
         BenchPlan plan = Checking.Bare.WithSource(p => p with { Roll = sourceDeg * GoodBench.Degree })

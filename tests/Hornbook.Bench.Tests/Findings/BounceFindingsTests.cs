@@ -38,11 +38,35 @@ public sealed class BounceFindingsTests
     public void Level_fields_do_come_back() =>
         Assert.Equal(Severity.Weakens, Checking.The("table-bounce", Broad(0.2, Math.PI / 2.0)).Severity);
 
+    [Fact]
+    public void Beams_tilted_down_light_the_table_and_tilted_up_they_do_not() =>
+        Assert.True(MetalDb(Tilted(-10.0)) > 3.0 * MetalDb(Tilted(10.0)));
+
+    [Fact]
+    public void A_field_at_45_degrees_comes_back_from_metal_at_right_angles_to_itself()
+    {
+        // Image theory: metal turns the level part round and leaves the upright one, so that the image of a field at 45° lies at −45°.
+        // Facing ends with like fields are rolled against each other.
+        Assert.True(MetalDb(Broad(0.06, 0.0)) > 3.0);
+        Assert.InRange(MetalDb(Broad(0.06, Math.PI / 4.0, -Math.PI / 4.0)), 0.0, 0.3);
+    }
+
+    private static double MetalDb(BenchPlan plan)
+    {
+        string consequence = Checking.The("table-bounce", plan).Consequence;
+        return double.Parse(consequence.Split("a metal one by ±")[1].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+    }
+
+    private static BenchPlan Tilted(double degrees) =>
+        Low(0.079).WithSource(p => p with { Tilt = degrees * GoodBench.Degree }).WithReceiver(p => p with { Tilt = degrees * GoodBench.Degree });
+
     private static BenchPlan Low(double height) => Checking.Bare.WithSource(p => p.Lifted(height)).WithReceiver(p => p.Lifted(height));
 
-    private static BenchPlan Broad(double height, double roll)
+    private static BenchPlan Broad(double height, double roll) => Broad(height, roll, roll);
+
+    private static BenchPlan Broad(double height, double sourceRoll, double receiverRoll)
     {
-        BenchPlan plan = Low(height).WithSource(p => p with { Roll = roll }).WithReceiver(p => p with { Roll = roll });
+        BenchPlan plan = Low(height).WithSource(p => p with { Roll = sourceRoll }).WithReceiver(p => p with { Roll = receiverRoll });
         return plan with { Source = plan.Source with { Antenna = "open" }, Receiver = plan.Receiver with { Antenna = "open" } };
     }
 }

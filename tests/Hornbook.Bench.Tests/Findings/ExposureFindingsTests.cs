@@ -67,6 +67,28 @@ public sealed class ExposureFindingsTests
     }
 
     [Fact]
+    public void Beside_the_source_the_hand_is_told_what_is_known_at_60_degrees()
+    {
+        // A receiver 90° off the axis of an open end, 7.5 cm away: what the mouth's currents alone give there is below the limit, and not to be trusted.
+        BenchPlan plan = Checking.Bare.WithReceiver(p => p with { Position = new Vector(0.3, 0.075, 0.3) });
+        plan = plan with { Source = plan.Source with { Antenna = "open" } };
+        ExposureField field = ExposureField.Of(GoodBench.Scene.Antenna("open"), plan.Source.WorstCasePower);
+        double aside = field.Density(new Vector(0.0, 0.075, 0.0));
+        double trusted = field.Density(new Vector(0.0375, 0.075 * Math.Sin(Math.PI / 3.0), 0.0));
+        Assert.True(aside < 0.1 && trusted > 0.1, $"{aside} {trusted}"); // the strictest limit for the public, 0.1 W/m²
+        string told = Checking.The("receiver-inside-keep-out", plan).Wrong.Split("distance: ")[1].Split(' ')[0];
+        Close.Relative(trusted, double.Parse(told, System.Globalization.CultureInfo.InvariantCulture), 0.05); // two digits are told
+    }
+
+    [Fact]
+    public void The_worst_case_counts_and_not_the_power_that_is_set()
+    {
+        BenchPlan weak = Short(1.2) with { Source = Short(1.2).Source with { Power = 1e-6, WorstCasePower = 15e-3 } };
+        Assert.Contains("At 15 mW", Checking.The("edge-inside-keep-out", weak).Wrong);
+        Checking.None("edge-inside-keep-out", weak with { Source = weak.Source with { WorstCasePower = 1e-6 } });
+    }
+
+    [Fact]
     public void A_worst_case_that_is_not_stated_weakens_what_is_said_of_exposure()
     {
         BenchPlan plan = Checking.Bare with { Source = Checking.Bare.Source with { IsWorstCaseStated = false } };
