@@ -1,6 +1,6 @@
 using System.Globalization;
 using Hornbook.Physics;
-using Hornbook.Physics.Panels;
+using Hornbook.Physics.Panels.Sheets;
 
 namespace Hornbook.Drawing.Figures;
 

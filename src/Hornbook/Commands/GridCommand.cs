@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Hornbook.Commands.Reports;
 using Hornbook.Commands.Typing;
-using Hornbook.Physics.Panels;
+using Hornbook.Physics.Panels.Sheets;
 
 namespace Hornbook.Commands;
 

@@ -2,7 +2,7 @@ using System.CommandLine;
 using Hornbook.Commands.Reports;
 using Hornbook.Commands.Typing;
 using Hornbook.Drawing.Figures;
-using Hornbook.Physics.Panels;
+using Hornbook.Physics.Panels.Sheets;
 
 namespace Hornbook.Commands;
 

@@ -1,6 +1,6 @@
 using Hornbook.Drawing.Figures;
 using Hornbook.Physics.Media;
-using Hornbook.Physics.Panels;
+using Hornbook.Physics.Panels.Sheets;
 using Xunit;
 
 namespace Hornbook.Drawing.Tests.Figures;

@@ -4,7 +4,7 @@ using Hornbook.Physics.Detection;
 using Hornbook.Physics.Exposure;
 using Hornbook.Physics.Guides;
 using Hornbook.Physics.Media;
-using Hornbook.Physics.Panels;
+using Hornbook.Physics.Panels.Sheets;
 
 namespace Hornbook.Physics.Tests.Agreement;
 

@@ -3,7 +3,7 @@ using System.Xml.Linq;
 using Hornbook.Commands;
 using Hornbook.Physics;
 using Hornbook.Physics.Media;
-using Hornbook.Physics.Panels;
+using Hornbook.Physics.Panels.Sheets;
 using Hornbook.Testing;
 using Xunit;
 

@@ -1,6 +1,6 @@
 using System.Numerics;
 using Hornbook.Commands.Printing;
-using Hornbook.Physics.Panels;
+using Hornbook.Physics.Panels.Sheets;
 
 namespace Hornbook.Commands.Reports;
 

@@ -1,6 +1,6 @@
 using System.Numerics;
 using Hornbook.Physics;
-using Hornbook.Physics.Panels;
+using Hornbook.Physics.Panels.Sheets;
 
 namespace Hornbook.Commands.Reports;
 

@@ -1,5 +1,5 @@
 using Hornbook.Commands.Printing;
-using Hornbook.Physics.Panels;
+using Hornbook.Physics.Panels.Sheets;
 
 namespace Hornbook.Commands.Reports;
 

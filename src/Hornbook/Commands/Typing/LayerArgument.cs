@@ -3,7 +3,7 @@ using System.CommandLine.Parsing;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Hornbook.Physics.Media;
-using Hornbook.Physics.Panels;
+using Hornbook.Physics.Panels.Sheets;
 
 namespace Hornbook.Commands.Typing;
 

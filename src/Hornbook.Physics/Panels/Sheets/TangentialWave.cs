@@ -1,6 +1,6 @@
 using System.Numerics;
 
-namespace Hornbook.Physics.Panels;
+namespace Hornbook.Physics.Panels.Sheets;
 
 /// <summary>A plane wave as a sheet sees it: its wave vector along the sheet.</summary>
 /// <param name="Wavenumber">k [1/m].</param>

@@ -1,4 +1,4 @@
-namespace Hornbook.Physics.Panels;
+namespace Hornbook.Physics.Panels.Sheets;
 
 /// <summary>How the electric field of a wave lies to the plane of its incidence.</summary>
 public enum Polarisation

@@ -2,7 +2,7 @@ using System.Numerics;
 using MathNet.Numerics;
 using MathNet.Numerics.LinearAlgebra;
 
-namespace Hornbook.Physics.Panels;
+namespace Hornbook.Physics.Panels.Sheets;
 
 /// <summary>The currents on the strips of a grid, in functions with the singularity that edges have, and the field that they make.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
 using System.Numerics;
 
-namespace Hornbook.Physics.Panels;
+namespace Hornbook.Physics.Panels.Sheets;
 
 /// <summary>What is made of a tangential field with components across and along the strips, [-].</summary>
 /// <param name="AcrossAcross">Across from across.</param>

@@ -1,11 +1,11 @@
-namespace Hornbook.Physics.Panels;
+namespace Hornbook.Physics.Panels.Sheets;
 
 /// <summary>A flat grid of thin metal strips, free-standing in air, each as wide as the next and equally far apart.</summary>
 /// <remarks>
 /// Own frame in the sheet: "across" runs from strip to strip, "along" follows the strips. The strips are infinitely thin and
 /// conduct perfectly; the grid is endless. Immutable and safe to share between threads.
 /// </remarks>
-public sealed class StripGrid
+public sealed class StripGrid : ISheet
 {
     private readonly StripCurrents _currents;
 
@@ -25,6 +25,12 @@ public sealed class StripGrid
 
     /// <summary>Width of the metal, w [m].</summary>
     public double StripWidth { get; }
+
+    /// <inheritdoc/>
+    public double Thickness => 0.0;
+
+    /// <inheritdoc/>
+    public ISheetResponse At(double frequency) => new StripResponse(this, Require.Positive(frequency));
 
     /// <summary>Whether a second wave leaves the grid in another direction: the numbers for the first hold, but power goes astray.</summary>
     /// <param name="frequency">f [Hz]; finite, &gt; 0.</param>

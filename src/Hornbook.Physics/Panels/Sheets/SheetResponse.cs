@@ -1,6 +1,6 @@
 using System.Numerics;
 
-namespace Hornbook.Physics.Panels;
+namespace Hornbook.Physics.Panels.Sheets;
 
 /// <summary>What a flat sheet in air makes of a plane wave of one polarisation.</summary>
 /// <param name="Reflection">R of the tangential electric field [-], both waves referred to the middle plane of the sheet.</param>

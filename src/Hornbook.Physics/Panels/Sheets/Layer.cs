@@ -1,6 +1,6 @@
 using Hornbook.Physics.Media;
 
-namespace Hornbook.Physics.Panels;
+namespace Hornbook.Physics.Panels.Sheets;
 
 /// <summary>A flat layer of one material.</summary>
 public sealed record Layer

@@ -1,10 +1,10 @@
 using System.Numerics;
 using CsCheck;
-using Hornbook.Physics.Panels;
+using Hornbook.Physics.Panels.Sheets;
 using Hornbook.Testing;
 using Xunit;
 
-namespace Hornbook.Physics.Tests.Panels;
+namespace Hornbook.Physics.Tests.Panels.Sheets;
 
 public sealed class StripGridTests
 {

@@ -1,9 +1,9 @@
 using System.Numerics;
 
-namespace Hornbook.Physics.Panels;
+namespace Hornbook.Physics.Panels.Sheets;
 
 /// <summary>Flat layers in a row, with air on both sides: a sheet of plastic, a window, two half mirrors.</summary>
-public sealed class LayeredSheet
+public sealed class LayeredSheet : ISheet
 {
     private readonly Layer[] _layers;
 
@@ -21,6 +21,10 @@ public sealed class LayeredSheet
 
     /// <summary>All layers together [m].</summary>
     public double Thickness => _layers.Sum(layer => layer.Thickness);
+
+    /// <inheritdoc/>
+    /// <remarks>The front face is that of the last layer: a wave along +x meets the first layer first.</remarks>
+    public ISheetResponse At(double frequency) => new LayeredResponse(this, Require.Positive(frequency));
 
     /// <summary>What becomes of a plane wave.</summary>
     /// <param name="frequency">f [Hz]; finite, &gt; 0.</param>

@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 
-namespace Hornbook.Physics.Panels;
+namespace Hornbook.Physics.Panels.Sheets;
 
 /// <summary>The angle at which a wave meets a sheet.</summary>
 internal static class Incidence

@@ -1,11 +1,11 @@
 using System.Numerics;
 using CsCheck;
 using Hornbook.Physics.Media;
-using Hornbook.Physics.Panels;
+using Hornbook.Physics.Panels.Sheets;
 using Hornbook.Testing;
 using Xunit;
 
-namespace Hornbook.Physics.Tests.Panels;
+namespace Hornbook.Physics.Tests.Panels.Sheets;
 
 public sealed class LayeredSheetTests
 {

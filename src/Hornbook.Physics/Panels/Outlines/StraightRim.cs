@@ -1,0 +1,34 @@
+namespace Hornbook.Physics.Panels.Outlines;
+
+/// <summary>A straight piece of a rim in a flat sheet.</summary>
+internal sealed class StraightRim : Rim
+{
+    private readonly Vector _start;
+    private readonly Vector _tangent;
+    private readonly Vector _inward;
+    private readonly Vector _normal;
+
+    /// <summary>A piece with the sheet to its left for one who looks against the normal and walks from start to end.</summary>
+    internal StraightRim(Vector start, Vector end, Vector normal)
+    {
+        _start = start;
+        _tangent = (end - start).Unit;
+        _normal = normal;
+        _inward = Vector.Cross(normal, _tangent);
+        Length = (end - start).Length;
+    }
+
+    /// <inheritdoc/>
+    public override double Length { get; }
+
+    /// <inheritdoc/>
+    public override RimFoot? Foot(Vector point)
+    {
+        Vector offset = point - _start;
+        double along = Vector.Dot(offset, _tangent);
+        double distance = Vector.Dot(offset, _inward);
+        return along >= 0.0 && along <= Length && distance > 0.0
+            ? new RimFoot(_start + (_tangent * along), _inward, _normal, distance)
+            : null;
+    }
+}
