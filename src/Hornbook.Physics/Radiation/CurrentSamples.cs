@@ -31,6 +31,9 @@ public sealed class CurrentSamples
             && Array.TrueForAll(_magnetic, m => m.X == Complex.Zero && m.Z == Complex.Zero);
     }
 
+    /// <summary>No currents at all.</summary>
+    public static CurrentSamples None { get; } = new([], [], []);
+
     /// <summary>How many points.</summary>
     public int Count => _points.Length;
 
@@ -60,4 +63,28 @@ public sealed class CurrentSamples
     /// <summary>All currents multiplied by a number.</summary>
     public CurrentSamples Scaled(Complex factor) =>
         new(_points, Array.ConvertAll(_electric, v => v * factor), Array.ConvertAll(_magnetic, v => v * factor));
+
+    /// <summary>Those that flow where a condition holds.</summary>
+    internal CurrentSamples Where(Predicate<Vector> condition)
+    {
+        int[] kept = [.. Enumerable.Range(0, Count).Where(i => condition(_points[i]))];
+        return kept.Length == Count
+            ? this
+            : new CurrentSamples(
+                Array.ConvertAll(kept, i => _points[i]), Array.ConvertAll(kept, i => _electric[i]), Array.ConvertAll(kept, i => _magnetic[i]));
+    }
+
+    /// <summary>Σ |J−J'|² + |M−M'|²/η² [A² m²], point by point; all points where the others are none.</summary>
+    internal double SquaredDistance(CurrentSamples other)
+    {
+        double sum = 0.0;
+        for (int i = 0; i < Count; i++)
+        {
+            ComplexVector electric = other.Count == 0 ? _electric[i] : _electric[i] + (other._electric[i] * -1.0);
+            ComplexVector dual = other.Count == 0 ? _dual[i] : _dual[i] + (other._dual[i] * -1.0);
+            sum += electric.SquaredMagnitude + dual.SquaredMagnitude;
+        }
+
+        return sum;
+    }
 }

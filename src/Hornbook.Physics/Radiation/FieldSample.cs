@@ -7,4 +7,7 @@ public readonly record struct FieldSample(ComplexVector Electric, ComplexVector 
 {
     /// <summary>Time-mean power density ½ Re(E × H*) [W/m²].</summary>
     public Vector PowerDensity => ComplexVector.PowerDensity(Electric, Magnetic);
+
+    /// <summary>Both fields together.</summary>
+    internal FieldSample Plus(in FieldSample other) => new(Electric + other.Electric, Magnetic + other.Magnetic);
 }

@@ -27,6 +27,19 @@ public readonly record struct TangentialMatrix(Complex AcrossAcross, Complex Acr
     public static TangentialMatrix operator *(TangentialMatrix a, Complex factor) =>
         new(a.AcrossAcross * factor, a.AcrossAlong * factor, a.AlongAcross * factor, a.AlongAlong * factor);
 
+    /// <summary>The same in axes that are turned from across towards along by an angle of this cosine and sine.</summary>
+    internal TangentialMatrix Turned(double cosine, double sine)
+    {
+        (double cc, double cs, double ss) = (cosine * cosine, cosine * sine, sine * sine);
+        Complex mixed = (AcrossAlong + AlongAcross) * cs;
+        Complex difference = (AlongAlong - AcrossAcross) * cs;
+        return new TangentialMatrix(
+            (AcrossAcross * cc) + mixed + (AlongAlong * ss),
+            (AcrossAlong * cc) - (AlongAcross * ss) + difference,
+            (AlongAcross * cc) - (AcrossAlong * ss) + difference,
+            (AcrossAcross * ss) - mixed + (AlongAlong * cc));
+    }
+
     /// <summary>A field after it.</summary>
     /// <param name="across">Component across the strips.</param>
     /// <param name="along">Component along the strips.</param>

@@ -1,0 +1,106 @@
+using System.Numerics;
+using Hornbook.Physics.Antennas;
+using Hornbook.Physics.Radiation;
+
+namespace Hornbook.Physics.Panels;
+
+/// <summary>A bench with its source on: the currents that it raises on every panel, solved once and then read by any receiver. Immutable.</summary>
+/// <remarks>
+/// The panels exchange their fields in sweeps from the source outwards, each answering to what all others send at that moment, until the
+/// currents change by less than <see cref="SettledResidue"/>. Docs: physics/panels.
+/// </remarks>
+public sealed class Illumination
+{
+    /// <summary>The change of the currents in a sweep, as a share of the currents, at which the bench has settled [-]: a hundredth of a decibel.</summary>
+    public const double SettledResidue = 1e-3;
+
+    /// <summary>After so many sweeps the bench is said not to settle.</summary>
+    public const int MostSweeps = 30;
+
+    private readonly Antenna _source;
+    private readonly Pose _sourcePose;
+    private readonly CurrentSamples _mouth;
+    private readonly CurrentSamples[] _currents;
+    private readonly CurrentSamples[] _before;
+
+    private Illumination(Antenna source, Pose sourcePose, IReadOnlyList<PosedPanel> panels)
+    {
+        _source = source;
+        _sourcePose = sourcePose;
+        _mouth = source.Currents.Posed(sourcePose);
+        Panels = panels;
+        PanelSweeps sweeps = PanelSweeps.Run(_mouth, sourcePose.Position, source.Wavenumber, panels);
+        (_currents, _before, Sweeps, Residue) = (sweeps.Currents, sweeps.Before, sweeps.Count, sweeps.Residue);
+    }
+
+    /// <summary>The panels, in the order given.</summary>
+    public IReadOnlyList<PosedPanel> Panels { get; }
+
+    /// <summary>How many sweeps were made.</summary>
+    public int Sweeps { get; }
+
+    /// <summary>Change of all currents in the last sweep over the currents [-], root mean square; 0 where nothing is exchanged.</summary>
+    public double Residue { get; }
+
+    /// <summary>Whether the currents have settled.</summary>
+    public bool IsSettled => Residue <= SettledResidue;
+
+    /// <summary>Turns the source on.</summary>
+    /// <param name="source">Sending antenna.</param>
+    /// <param name="sourcePose">Its pose.</param>
+    /// <param name="panels">The panels that stand, in any number and pose, prepared for the antenna's frequency.</param>
+    public static Illumination Of(Antenna source, Pose sourcePose, IReadOnlyList<PosedPanel> panels)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        ArgumentNullException.ThrowIfNull(panels);
+        return new Illumination(source, sourcePose, panels);
+    }
+
+    /// <summary>The wave delivered into a receiver's guide over the wave that the source's guide brings [-]; |.|² is the link.</summary>
+    /// <param name="receiver">Receiving antenna, at the same frequency.</param>
+    /// <param name="receiverPose">Its pose.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The two mouths stand in the same place.</exception>
+    public Complex Link(Antenna receiver, Pose receiverPose) =>
+        Links.Link.Amplitude(_source, _sourcePose, receiver, receiverPose) + ByWayOfPanels(receiver, receiverPose, _currents);
+
+    /// <summary>How much the last sweep still moved that wave [-]: the uncertainty of a bench that has not settled.</summary>
+    /// <param name="receiver">Receiving antenna.</param>
+    /// <param name="receiverPose">Its pose.</param>
+    public double Unsettled(Antenna receiver, Pose receiverPose) => Residue == 0.0
+        ? 0.0
+        : (ByWayOfPanels(receiver, receiverPose, _currents) - ByWayOfPanels(receiver, receiverPose, _before)).Magnitude;
+
+    /// <summary>The wave that the panels throw back into the source's guide [-].</summary>
+    public Complex Echo() => ByWayOfPanels(_source, _sourcePose, _currents);
+
+    /// <summary>The field of source and panels together at points in space, for one watt radiated by the source.</summary>
+    /// <param name="points">Places [m], length n; none on a mouth or a panel's cell.</param>
+    /// <param name="fields">Filled with the fields, length ≥ n.</param>
+    public void Field(ReadOnlyMemory<Vector> points, Memory<FieldSample> fields)
+    {
+        RadiatedField.EvaluateMap(_mouth, _source.Wavenumber, points, fields);
+        FieldSample[] part = new FieldSample[points.Length];
+        foreach (CurrentSamples currents in _currents)
+        {
+            RadiatedField.EvaluateMap(currents, _source.Wavenumber, points, part);
+            Span<FieldSample> sums = fields.Span;
+            for (int i = 0; i < part.Length; i++)
+            {
+                sums[i] = sums[i].Plus(part[i]);
+            }
+        }
+    }
+
+    // The reaction is symmetric, and an antenna's own field is the cheaper one.
+    private Complex ByWayOfPanels(Antenna receiver, Pose receiverPose, CurrentSamples[] currents)
+    {
+        double kept = Math.Sqrt(Links.Link.Mismatch(_source, receiver) * Links.Link.Ohmic(_source, receiver));
+        Complex sum = Complex.Zero;
+        foreach (CurrentSamples panel in currents)
+        {
+            sum += Reaction.Between(receiver.Currents, receiverPose, panel, default, _source.Wavenumber);
+        }
+
+        return 0.25 * kept * sum;
+    }
+}

@@ -1,6 +1,0 @@
-namespace Hornbook.Physics.Panels;
-
-/// <summary>A panel where it stands.</summary>
-/// <param name="Panel">The panel.</param>
-/// <param name="Pose">Where its centre is and how it is held: at rest its front face looks along +x and its strips lie along +z.</param>
-public sealed record PlacedPanel(Panel Panel, Pose Pose);

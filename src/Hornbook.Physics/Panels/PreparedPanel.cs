@@ -1,0 +1,45 @@
+using Hornbook.Physics.Panels.Outlines;
+using Hornbook.Physics.Panels.Sheets;
+
+namespace Hornbook.Physics.Panels;
+
+/// <summary>A panel made ready for one frequency: cut into cells, its sheet worked out. Immutable; prepared once, then held in any pose.</summary>
+public sealed class PreparedPanel
+{
+    // Of what stands in a beam 5 points a wavelength leave 0.01 dB, 6 leave 0.07 dB in a shadow of -34 dB.
+    private const double CellsPerWavelength = 6.0;
+
+    private PreparedPanel(Panel panel, double frequency, double refinement)
+    {
+        Panel = panel;
+        Frequency = Require.Positive(frequency);
+        Response = panel.Sheet.At(frequency);
+        Cells = [.. panel.Surface.Cells(Constants.SpeedOfLight / frequency / (CellsPerWavelength * refinement))];
+    }
+
+    /// <summary>The panel.</summary>
+    public Panel Panel { get; }
+
+    /// <summary>f [Hz].</summary>
+    public double Frequency { get; }
+
+    /// <summary>How many cells it was cut into.</summary>
+    public int CellCount => Cells.Length;
+
+    /// <summary>The cells, own frame.</summary>
+    internal Cell[] Cells { get; }
+
+    /// <summary>What its sheet does to a wave.</summary>
+    internal ISheetResponse Response { get; }
+
+    /// <summary>Prepares a panel.</summary>
+    /// <param name="panel">The panel.</param>
+    /// <param name="frequency">f [Hz]; finite, &gt; 0.</param>
+    /// <param name="refinement">Multiplies the cells along each side, for convergence studies [-]; &gt; 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of its range.</exception>
+    public static PreparedPanel At(Panel panel, double frequency, double refinement = 1.0)
+    {
+        ArgumentNullException.ThrowIfNull(panel);
+        return new PreparedPanel(panel, frequency, Require.Positive(refinement));
+    }
+}
