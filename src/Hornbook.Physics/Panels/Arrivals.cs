@@ -3,7 +3,7 @@ using Hornbook.Physics.Radiation;
 
 namespace Hornbook.Physics.Panels;
 
-/// <summary>The fields that arrive at the cells of a panel, by the face that they meet.</summary>
+/// <summary>The fields that arrive at the cells of a panel, by the face that they meet. Immutable.</summary>
 /// <remarks>
 /// What comes from one side is added up before it is taken for a plane wave: behind a screen the wave and the shadow that cancels it must
 /// meet first. A current belongs to the side of the panel's plane on which it flows.
@@ -14,29 +14,20 @@ internal sealed class Arrivals
     private readonly FieldSample[] _front;
     private readonly FieldSample[] _back;
 
+    /// <summary>Nothing arrives.</summary>
     internal Arrivals(PanelInPlace panel)
+        : this(panel, new FieldSample[panel.Points.Length], new FieldSample[panel.Points.Length])
     {
-        _panel = panel;
-        _front = new FieldSample[panel.Points.Length];
-        _back = new FieldSample[panel.Points.Length];
     }
 
-    private Arrivals(Arrivals other)
-    {
-        _panel = other._panel;
-        _front = [.. other._front];
-        _back = [.. other._back];
-    }
+    private Arrivals(PanelInPlace panel, FieldSample[] front, FieldSample[] back) => (_panel, _front, _back) = (panel, front, back);
 
-    internal Arrivals Copy() => new(this);
-
-    /// <summary>Adds the field of currents.</summary>
-    internal void Add(CurrentSamples currents, double wavenumber)
+    /// <summary>These arrivals and the field of currents.</summary>
+    internal Arrivals With(CurrentSamples currents, double wavenumber)
     {
         CurrentSamples inFront = currents.Where(point => _panel.InFront(point) >= 0.0);
         CurrentSamples behind = inFront.Count == currents.Count ? CurrentSamples.None : currents.Where(point => _panel.InFront(point) < 0.0);
-        Add(inFront, wavenumber, _front);
-        Add(behind, wavenumber, _back);
+        return new Arrivals(_panel, Added(inFront, wavenumber, _front), Added(behind, wavenumber, _back));
     }
 
     /// <summary>The currents of a cell: the jumps of both arrivals together.</summary>
@@ -48,18 +39,20 @@ internal sealed class Arrivals
         return ((frontJ + backJ) * area, (frontM + backM) * area);
     }
 
-    private void Add(CurrentSamples currents, double wavenumber, FieldSample[] sums)
+    private FieldSample[] Added(CurrentSamples currents, double wavenumber, FieldSample[] fields)
     {
         if (currents.Count == 0)
         {
-            return;
+            return fields;
         }
 
-        FieldSample[] fields = new FieldSample[sums.Length];
-        RadiatedField.EvaluateMap(currents, wavenumber, _panel.Points, fields);
+        FieldSample[] sums = new FieldSample[fields.Length];
+        RadiatedField.EvaluateMap(currents, wavenumber, _panel.Points, sums);
         for (int i = 0; i < sums.Length; i++)
         {
             sums[i] = sums[i].Plus(fields[i]);
         }
+
+        return sums;
     }
 }

@@ -2,65 +2,43 @@ using Hornbook.Physics.Radiation;
 
 namespace Hornbook.Physics.Panels;
 
-/// <summary>The exchange of fields between panels.</summary>
+/// <summary>The exchange of fields between panels, solved.</summary>
 /// <param name="Currents">Of each panel after the last sweep.</param>
 /// <param name="Before">Of each panel before it.</param>
 /// <param name="Count">How many sweeps.</param>
 /// <param name="Residue">Change in the last sweep over the currents [-].</param>
 internal sealed record PanelSweeps(CurrentSamples[] Currents, CurrentSamples[] Before, int Count, double Residue)
 {
+    // The first sweeps only carry the wave outwards; there is nothing to mix yet.
+    private const int SweepsBeforeMixing = 3;
+
     internal static PanelSweeps Run(CurrentSamples mouth, Vector from, double wavenumber, IReadOnlyList<PosedPanel> panels)
     {
-        PanelInPlace[] places = [.. panels.Select(panel => new PanelInPlace(panel))];
-        Arrivals[] fromSource = Array.ConvertAll(places, place => Lit(place, mouth, wavenumber));
-        int[] order = [.. Enumerable.Range(0, places.Length).OrderBy(i => places[i].Points.Min(point => (point - from).Length))];
-        CurrentSamples[] currents = Array.ConvertAll(places, _ => CurrentSamples.None);
-        CurrentSamples[] before = currents;
-        int count = 0;
-        double residue = 0.0;
-        do
+        PanelExchange exchange = new(mouth, from, wavenumber, panels);
+        SweepAcceleration acceleration = new();
+        CurrentSamples[] before = [.. panels.Select(_ => CurrentSamples.None)];
+        CurrentSamples[] after = exchange.Sweep(before);
+        int count = 1;
+        double residue = panels.Count < 2 ? 0.0 : 1.0;
+        while (residue > Illumination.SettledResidue && count < Illumination.MostSweeps)
         {
-            before = [.. currents];
-            foreach (int i in order)
-            {
-                currents[i] = places[i].Answer(Heard(i, fromSource[i], currents, wavenumber));
-            }
-
+            before = count < SweepsBeforeMixing ? after : acceleration.Next(before, after);
+            after = exchange.Sweep(before);
             count++;
-            residue = places.Length < 2 ? 0.0 : Change(currents, before);
-        }
-        while (residue > Illumination.SettledResidue && count < Illumination.MostSweeps);
-        return new PanelSweeps(currents, before, count, residue);
-    }
-
-    private static Arrivals Lit(PanelInPlace place, CurrentSamples mouth, double wavenumber)
-    {
-        Arrivals arrivals = new(place);
-        arrivals.Add(mouth, wavenumber);
-        return arrivals;
-    }
-
-    private static Arrivals Heard(int panel, Arrivals fromSource, CurrentSamples[] currents, double wavenumber)
-    {
-        Arrivals all = fromSource.Copy();
-        for (int other = 0; other < currents.Length; other++)
-        {
-            if (other != panel)
-            {
-                all.Add(currents[other], wavenumber);
-            }
+            residue = Change(before, after);
         }
 
-        return all;
+        return new PanelSweeps(after, before, count, residue);
     }
 
-    private static double Change(CurrentSamples[] after, CurrentSamples[] before)
+    private static double Change(CurrentSamples[] before, CurrentSamples[] after)
     {
         double change = 0.0, whole = 0.0;
         for (int i = 0; i < after.Length; i++)
         {
-            change += after[i].SquaredDistance(before[i]);
-            whole += after[i].SquaredDistance(CurrentSamples.None);
+            CurrentSamples difference = after[i].Plus(before[i], -1.0);
+            change += CurrentSamples.Inner(difference, difference).Real;
+            whole += CurrentSamples.Inner(after[i], after[i]).Real;
         }
 
         return whole > 0.0 ? Math.Sqrt(change / whole) : 0.0;

@@ -74,15 +74,32 @@ public sealed class CurrentSamples
                 Array.ConvertAll(kept, i => _points[i]), Array.ConvertAll(kept, i => _electric[i]), Array.ConvertAll(kept, i => _magnetic[i]));
     }
 
-    /// <summary>Σ |J−J'|² + |M−M'|²/η² [A² m²], point by point; all points where the others are none.</summary>
-    internal double SquaredDistance(CurrentSamples other)
+    /// <summary>These currents and others at the same points times a factor; none count as zero.</summary>
+    internal CurrentSamples Plus(CurrentSamples other, Complex factor)
     {
-        double sum = 0.0;
+        if (other.Count == 0)
+        {
+            return this;
+        }
+
+        ComplexVector[] electric = new ComplexVector[Count];
+        ComplexVector[] magnetic = new ComplexVector[Count];
         for (int i = 0; i < Count; i++)
         {
-            ComplexVector electric = other.Count == 0 ? _electric[i] : _electric[i] + (other._electric[i] * -1.0);
-            ComplexVector dual = other.Count == 0 ? _dual[i] : _dual[i] + (other._dual[i] * -1.0);
-            sum += electric.SquaredMagnitude + dual.SquaredMagnitude;
+            electric[i] = _electric[i] + (other._electric[i] * factor);
+            magnetic[i] = _magnetic[i] + (other._magnetic[i] * factor);
+        }
+
+        return new CurrentSamples(_points, electric, magnetic);
+    }
+
+    /// <summary>Σ J*·J' + M*·M'/η² [A² m²] of currents at the same points; none count as zero.</summary>
+    internal static Complex Inner(CurrentSamples a, CurrentSamples b)
+    {
+        Complex sum = Complex.Zero;
+        for (int i = 0; i < Math.Min(a.Count, b.Count); i++)
+        {
+            sum += ComplexVector.Inner(a._electric[i], b._electric[i]) + ComplexVector.Inner(a._dual[i], b._dual[i]);
         }
 
         return sum;

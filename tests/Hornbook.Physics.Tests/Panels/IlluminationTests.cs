@@ -102,16 +102,27 @@ public sealed class IlluminationTests
     }
 
     [Fact]
-    public void Two_mirrors_face_to_face_do_not_settle_and_say_so()
+    public void Two_screens_face_to_face_settle()
     {
-        // Large ones, so that little leaks out at the edges at each passage.
-        PosedPanel behind = Square(new Metal(), 0.25, new Pose(new Vector(-0.03, 0.0, 0.0)));
-        PosedPanel before = Square(new Metal(), 0.25, new Pose(new Vector(0.1, 0.0, 0.0)));
-        Illumination lit = Illumination.Of(LargeHorn, AtOrigin, [behind, before]);
+        PosedPanel first = Square(new Metal(), 0.15, new Pose(new Vector(0.3, 0.0, 0.0)));
+        PosedPanel second = Square(new Metal(), 0.15, new Pose(new Vector(0.45, 0.0, 0.0)));
+        Illumination lit = Illumination.Of(LargeHorn, AtOrigin, [first, second]);
+
+        Assert.True(lit.IsSettled);
+        Assert.InRange(lit.Unsettled(Probe, Facing) / lit.Link(Probe, Facing).Magnitude, 1e-9, 0.01);
+    }
+
+    [Fact]
+    public void Large_mirrors_three_half_waves_apart_with_the_source_between_do_not_settle_and_say_so()
+    {
+        // Coarse cells, to keep the test short.
+        PosedPanel behind = Square(new Metal(), 0.4, new Pose(new Vector(0.3, 0.0, 0.0)), 0.5);
+        PosedPanel before = Square(new Metal(), 0.4, new Pose(new Vector(0.3427, 0.0, 0.0)), 0.5);
+        Illumination lit = Illumination.Of(LargeHorn, new Pose(new Vector(0.31, 0.0, 0.0)), [behind, before]);
 
         Assert.False(lit.IsSettled);
         Assert.Equal(Illumination.MostSweeps, lit.Sweeps);
-        Assert.InRange(lit.Unsettled(LargeHorn, AtOrigin), 1e-6, 100.0);
+        Assert.InRange(lit.Unsettled(Probe, Facing) / lit.Link(Probe, Facing).Magnitude, 0.01, 1.0);
     }
 
     [Fact]
