@@ -19,6 +19,9 @@ public sealed record BenchPlan
     /// <summary>The antennas at hand, in the order of the file; names are unique.</summary>
     public required IReadOnlyList<NamedAntenna> Antennas { get; init; }
 
+    /// <summary>The panels at hand, standing or lying aside, in the order of the file; names are unique.</summary>
+    public IReadOnlyList<BenchPanel> Panels { get; init; } = [];
+
     /// <summary>The sending end.</summary>
     public required SourceEnd Source { get; init; }
 

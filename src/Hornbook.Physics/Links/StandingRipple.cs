@@ -29,6 +29,22 @@ public static class StandingRipple
     public static double HalfWidthDb(Antenna source, Antenna receiver, double distance) =>
         2.0 * Decibels.FromRatio(1.0 + Amplitude(source, receiver, distance));
 
+    /// <summary>Half width of the band with panels on the bench [dB].</summary>
+    /// <param name="source">Sending antenna.</param>
+    /// <param name="receiver">Receiving antenna.</param>
+    /// <param name="distance">From mouth to mouth [m]; &gt; 0.</param>
+    /// <param name="sourceEcho">Amplitude that the panels throw back into the source, |.| [-]; ≥ 0.</param>
+    /// <param name="receiverEcho">The same at the receiver [-]; ≥ 0.</param>
+    /// <remarks>
+    /// What a panel throws back is thrown forward again by the mouth. A full-wave computation found 0.4 to 0.9 dB standard deviation with a plate near
+    /// a mouth, which the same share as between mouths gives.
+    /// </remarks>
+    public static double HalfWidthDb(Antenna source, Antenna receiver, double distance, double sourceEcho, double receiverEcho)
+    {
+        double echoes = Require.NotNegative(sourceEcho) + Require.NotNegative(receiverEcho);
+        return 2.0 * Decibels.FromRatio(1.0 + Amplitude(source, receiver, distance) + (MouthReflection * echoes));
+    }
+
     private static double Spread(Antenna antenna, double distance)
     {
         double area = antenna.Shape.MouthWidth * antenna.Shape.MouthHeight;

@@ -57,21 +57,45 @@ public sealed class Illumination
     }
 
     /// <summary>The wave delivered into a receiver's guide over the wave that the source's guide brings [-]; |.|² is the link.</summary>
+    /// <inheritdoc cref="Parts"/>
+    public Complex Link(Antenna receiver, Pose receiverPose) => Parts(receiver, receiverPose).Aggregate(Complex.Zero, (sum, part) => sum + part);
+
+    /// <summary>What that wave is made of: the one straight from the source, then the one by way of each panel in the order given [-].</summary>
     /// <param name="receiver">Receiving antenna, at the same frequency.</param>
     /// <param name="receiverPose">Its pose.</param>
+    /// <remarks>Behind a screen the first two nearly cancel: the screen's part is its shadow.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">The two mouths stand in the same place.</exception>
-    public Complex Link(Antenna receiver, Pose receiverPose) =>
-        Links.Link.Amplitude(_source, _sourcePose, receiver, receiverPose) + ByWayOfPanels(receiver, receiverPose, _currents);
+    public IReadOnlyList<Complex> Parts(Antenna receiver, Pose receiverPose)
+    {
+        ArgumentNullException.ThrowIfNull(receiver);
+        Complex direct = Links.Link.Amplitude(_source, _sourcePose, receiver, receiverPose);
+        return [direct, .. _currents.Select(panel => Received(receiver, receiverPose, panel))];
+    }
 
-    /// <summary>How much the last sweep still moved that wave [-]: the uncertainty of a bench that has not settled.</summary>
+    /// <summary>How much the last sweep still moved the link's wave [-]: the uncertainty of a bench that has not settled.</summary>
     /// <param name="receiver">Receiving antenna.</param>
     /// <param name="receiverPose">Its pose.</param>
-    public double Unsettled(Antenna receiver, Pose receiverPose) => Residue == 0.0
-        ? 0.0
-        : (ByWayOfPanels(receiver, receiverPose, _currents) - ByWayOfPanels(receiver, receiverPose, _before)).Magnitude;
+    public double Unsettled(Antenna receiver, Pose receiverPose)
+    {
+        ArgumentNullException.ThrowIfNull(receiver);
+        return Residue == 0.0
+            ? 0.0
+            : _currents.Zip(_before, (after, before) => Received(receiver, receiverPose, after.Plus(before, -1.0)))
+                .Aggregate(Complex.Zero, (sum, part) => sum + part).Magnitude;
+    }
 
-    /// <summary>The wave that the panels throw back into the source's guide [-].</summary>
-    public Complex Echo() => ByWayOfPanels(_source, _sourcePose, _currents);
+    /// <summary>The wave that the panels throw back into the source's guide over the one that it brings [-].</summary>
+    public Complex SourceEcho() => _currents.Aggregate(Complex.Zero, (sum, panel) => sum + Received(_source, _sourcePose, panel));
+
+    /// <summary>The same for the receiver if it sent, each panel answering to it alone [-].</summary>
+    /// <param name="receiver">Receiving antenna, at the same frequency.</param>
+    /// <param name="receiverPose">Its pose.</param>
+    public Complex ReceiverEcho(Antenna receiver, Pose receiverPose)
+    {
+        ArgumentNullException.ThrowIfNull(receiver);
+        Illumination[] alone = [.. Panels.Select(panel => Of(receiver, receiverPose, [panel]))];
+        return alone.Aggregate(Complex.Zero, (sum, lit) => sum + lit.SourceEcho());
+    }
 
     /// <summary>The field of source and panels together at points in space, for one watt radiated by the source.</summary>
     /// <param name="points">Places [m], length n; none on a mouth or a panel's cell.</param>
@@ -92,15 +116,9 @@ public sealed class Illumination
     }
 
     // The reaction is symmetric, and an antenna's own field is the cheaper one.
-    private Complex ByWayOfPanels(Antenna receiver, Pose receiverPose, CurrentSamples[] currents)
+    private Complex Received(Antenna receiver, Pose receiverPose, CurrentSamples panel)
     {
         double kept = Math.Sqrt(Links.Link.Mismatch(_source, receiver) * Links.Link.Ohmic(_source, receiver));
-        Complex sum = Complex.Zero;
-        foreach (CurrentSamples panel in currents)
-        {
-            sum += Reaction.Between(receiver.Currents, receiverPose, panel, default, _source.Wavenumber);
-        }
-
-        return 0.25 * kept * sum;
+        return 0.25 * kept * Reaction.Between(receiver.Currents, receiverPose, panel, default, _source.Wavenumber);
     }
 }

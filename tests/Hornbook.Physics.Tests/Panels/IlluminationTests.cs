@@ -126,6 +126,28 @@ public sealed class IlluminationTests
     }
 
     [Fact]
+    public void A_plate_close_to_the_mouth_throws_back_more_than_one_far_away()
+    {
+        double EchoAt(double distance) => Illumination.Of(
+            LargeHorn, AtOrigin, [Square(new Metal(), 0.3, new Pose(new Vector(distance, 0.0, 0.0)))]).SourceEcho().Magnitude;
+
+        // derived: law of images; the mirrored horn stands twice as far away as the plate, which is large enough to leave out little at its edges.
+        Complex mirrored = Link.Amplitude(LargeHorn, AtOrigin, LargeHorn, new Pose(new Vector(3.0, 0.0, 0.0), turn: Math.PI));
+        Complex echo = Illumination.Of(LargeHorn, AtOrigin, [Square(new Metal(), 1.5, new Pose(new Vector(1.5, 0.0, 0.0)))]).SourceEcho();
+        Close.Absolute(LevelDb(mirrored), LevelDb(echo), 0.15);
+        Assert.InRange(EchoAt(0.05), 2.0 * EchoAt(0.4), 1.0);
+    }
+
+    [Fact]
+    public void What_the_receiver_would_hear_of_itself_is_what_it_would_as_a_source()
+    {
+        PosedPanel plate = Square(new Metal(), 0.15, HalfWay);
+        Complex echo = Illumination.Of(LargeHorn, AtOrigin, [plate]).ReceiverEcho(Probe, Facing);
+
+        Assert.Equal(Illumination.Of(Probe, Facing, [plate]).SourceEcho(), echo);
+    }
+
+    [Fact]
     public void The_field_of_the_lit_bench_at_a_point_is_what_its_currents_radiate()
     {
         PosedPanel plate = Square(new Metal(), 0.15, HalfWay);
