@@ -44,20 +44,20 @@ public static class Course
     }
 
     private static Setting Turned(BenchPlan plan, BenchEnd end, double angle) => end == BenchEnd.Source
-        ? new(angle, string.Empty, plan.Source with { Pose = Turn(plan.Source.Pose, angle) }, plan.Receiver)
-        : new(angle, string.Empty, plan.Source, plan.Receiver with { Pose = Turn(plan.Receiver.Pose, angle) });
+        ? new(angle, string.Empty, plan.Source with { Pose = Turn(plan.Source.Pose, angle) }, plan.Receiver, plan.Panels)
+        : new(angle, string.Empty, plan.Source, plan.Receiver with { Pose = Turn(plan.Receiver.Pose, angle) }, plan.Panels);
 
     private static Setting Changed(BenchPlan plan, BenchEnd end, string antenna, int order) => end == BenchEnd.Source
-        ? new(order, antenna, plan.Source with { Antenna = antenna }, plan.Receiver)
-        : new(order, antenna, plan.Source, plan.Receiver with { Antenna = antenna });
+        ? new(order, antenna, plan.Source with { Antenna = antenna }, plan.Receiver, plan.Panels)
+        : new(order, antenna, plan.Source, plan.Receiver with { Antenna = antenna }, plan.Panels);
 
     private static Setting Moved(BenchPlan plan, double distance) =>
-        new(distance, string.Empty, plan.Source, OnAxis(plan.Source, plan.Receiver, distance));
+        new(distance, string.Empty, plan.Source, OnAxis(plan.Source, plan.Receiver, distance), plan.Panels);
 
     private static Setting Rolled(BenchPlan plan, double angle)
     {
         Pose pose = plan.Receiver.Pose;
-        return new(angle, string.Empty, plan.Source, plan.Receiver with { Pose = pose with { Roll = pose.Roll + angle } });
+        return new(angle, string.Empty, plan.Source, plan.Receiver with { Pose = pose with { Roll = pose.Roll + angle } }, plan.Panels);
     }
 
     private static Pose Turn(Pose pose, double angle) => pose with { Turn = pose.Turn + angle };

@@ -51,7 +51,7 @@ public sealed record Curve(Abscissa Abscissa, IReadOnlyList<CurvePoint> Points)
     {
         ArgumentNullException.ThrowIfNull(scene);
         ArgumentNullException.ThrowIfNull(setting);
-        Reading reading = scene.Read(setting.Source, setting.Receiver);
+        Reading reading = scene.Read(setting.Source, setting.Receiver, setting.Panels);
         DetectionChain chain = scene.Plan.Detection;
         double swing = Decibels.ToRatio(reading.RippleDb);
         return new CurvePoint(setting, reading, chain.Hear(reading.ReceivedPower / swing), chain.Hear(reading.ReceivedPower * swing));

@@ -7,7 +7,8 @@ namespace Hornbook.Bench.Demonstrations;
 /// <param name="Label">The name of the antenna where antennas are changed; else empty.</param>
 /// <param name="Source">The sending end as set.</param>
 /// <param name="Receiver">The receiving end as set.</param>
-public sealed record Setting(double At, string Label, SourceEnd Source, ReceiverEnd Receiver)
+/// <param name="Panels">The panels as set, those that lie aside included.</param>
+public sealed record Setting(double At, string Label, SourceEnd Source, ReceiverEnd Receiver, IReadOnlyList<BenchPanel> Panels)
 {
     /// <summary>Mouth centre to mouth centre [m].</summary>
     public double Distance => (Receiver.Pose.Position - Source.Pose.Position).Length;

@@ -10,12 +10,12 @@ namespace Hornbook.Bench.Layout;
 /// <param name="Width">Across, along y [m].</param>
 public sealed record TableTop(double Length, double Width)
 {
-    /// <summary>What the top is made of; null where it is left out of the computation.</summary>
-    public ISheet? Sheet { get; init; }
+    /// <summary>The table top as a panel with its front face up; null where it is left out of the computation.</summary>
+    public Panel? Panel { get; init; }
 
-    /// <summary>The table top as a panel, front face up, where it has a sheet.</summary>
-    public Panel? Panel => Sheet is null ? null : new Panel(new RectangularSurface(Width, Length), Sheet);
+    /// <summary>Where that panel stands: its own z runs against x, and its upper face is z = 0.</summary>
+    public Pose Pose => new(new Vector(0.5 * Length, 0.0, -0.5 * (Panel?.Sheet.Thickness ?? 0.0)), tilt: 0.5 * Math.PI);
 
-    /// <summary>Where that panel stands: its own z runs against x, so that its front face looks up.</summary>
-    public Pose Pose => new(new Vector(0.5 * Length, 0.0, -0.5 * (Sheet?.Thickness ?? 0.0)), tilt: 0.5 * Math.PI);
+    /// <summary>The same table with a top of this make-up.</summary>
+    public TableTop Of(ISheet sheet) => this with { Panel = new Panel(new RectangularSurface(Width, Length), sheet) };
 }

@@ -4,7 +4,7 @@ using Hornbook.Physics.Antennas;
 
 namespace Hornbook.Bench.Readings;
 
-/// <summary>How far a link between two mouths can be believed, from what a full-wave comparison of short benches found.</summary>
+/// <summary>How far a link can be believed, from what a full-wave comparison of short benches found.</summary>
 internal static class LinkTrust
 {
     // Within 20° of both axes the mouth model is good to about half a decibel; beyond 60° the outside of the walls decides.
@@ -13,47 +13,69 @@ internal static class LinkTrust
     // Twenty decibels below the link that the two antennas would have face to face, the level is good to a few decibels only.
     private const double WeakLink = 0.01;
 
-    internal static Trust Of(Antenna source, Pose sourcePose, Antenna receiver, Pose receiverPose, double link)
+    // A way that brings less than a third of the strongest one's amplitude does not decide where the wave goes.
+    private const double ShareThatCounts = 0.3;
+
+    // What the panels still move after the last sweep; more than this is more than the rest of the uncertainty.
+    private const double LargeUnsettledDb = 0.5;
+
+    internal static Trust Of(LinkParts parts)
     {
-        Vector between = receiverPose.Position - sourcePose.Position;
-        double distance = between.Length;
-        double offSource = AngleOff(sourcePose, between);
-        double offReceiver = AngleOff(receiverPose, -between);
-        double worst = Math.Max(offSource, offReceiver);
-        if (distance < source.Wavelength)
+        if (parts.Distance < parts.Source.Wavelength)
         {
             return new Trust(TrustLevel.Outside, "The mouths are closer than a wavelength; what goes to and fro between them is left out.");
         }
 
-        if (worst > FarPattern.TrustedAngle)
+        if (parts.Solution is { IsSettled: false, UnsettledDb: > LargeUnsettledDb } unsettled)
         {
-            return new Trust(TrustLevel.Outside, Sentence(offSource, offReceiver, "beyond 60° the outside of the walls decides, which is left out"));
+            return new Trust(TrustLevel.Outside, string.Create(CultureInfo.InvariantCulture,
+                $"The panels throw the wave to and fro and it does not settle: the last of {unsettled.Sweeps} sweeps still moved it by {unsettled.UnsettledDb:F1} dB."));
         }
 
-        if (link < WeakLink * FaceToFace(source, receiver, distance))
+        double offSource = AngleOff(parts.SourcePose, parts.Ways, way => way.FromSource);
+        double offReceiver = AngleOff(parts.ReceiverPose, parts.Ways, way => way.FromReceiver);
+        double worst = Math.Max(offSource, offReceiver);
+        bool straight = parts.Ways.Count == 1;
+        if (worst > FarPattern.TrustedAngle)
+        {
+            return new Trust(TrustLevel.Outside, Sentence(straight, offSource, offReceiver, "beyond 60° the outside of the walls decides, which is left out"));
+        }
+
+        if (parts.Link < WeakLink * FaceToFace(parts))
         {
             return new Trust(TrustLevel.Rough, "The signal is over 20 dB below that of antennas face to face: good to a few decibels only.");
         }
 
         return worst > GoodAngle
-            ? new Trust(TrustLevel.Rough, Sentence(offSource, offReceiver, "beyond 20° the prediction is good to a decibel or two"))
+            ? new Trust(TrustLevel.Rough, Sentence(straight, offSource, offReceiver, "beyond 20° the prediction is good to a decibel or two"))
             : new Trust(TrustLevel.Good, "Close to both axes: good to about half a decibel.");
     }
 
-    private static double FaceToFace(Antenna source, Antenna receiver, double distance)
+    private static double FaceToFace(LinkParts parts)
     {
-        double spread = source.Wavelength / (4.0 * Math.PI * distance);
-        return source.RealisedGain * receiver.RealisedGain * spread * spread;
+        double spread = parts.Source.Wavelength / (4.0 * Math.PI * parts.Distance);
+        return parts.Source.RealisedGain * parts.Receiver.RealisedGain * spread * spread;
+    }
+
+    /// <summary>The largest angle off an axis at which a way that counts leaves or arrives [rad].</summary>
+    private static double AngleOff(Pose pose, IReadOnlyList<LinkWay> ways, Func<LinkWay, Vector> towards)
+    {
+        double strongest = ways.Max(way => way.Wave.Magnitude);
+        return ways.Where(way => way.Wave.Magnitude >= ShareThatCounts * strongest).Max(way => AngleOff(pose, towards(way) - pose.Position));
     }
 
     private static double AngleOff(Pose pose, Vector towards) =>
         Math.Acos(Math.Clamp(Vector.Dot(pose.Forward, towards) / towards.Length, -1.0, 1.0));
 
-    private static string Sentence(double offSource, double offReceiver, string consequence)
+    private static string Sentence(bool straight, double offSource, double offReceiver, string consequence)
     {
-        (double angle, string ends) = offSource >= offReceiver
-            ? (offSource, "The receiver stands {0}° off the source's axis")
-            : (offReceiver, "The source stands {0}° off the receiver's axis");
+        (double angle, string ends) = (straight, offSource >= offReceiver) switch
+        {
+            (true, true) => (offSource, "The receiver stands {0}° off the source's axis"),
+            (true, false) => (offReceiver, "The source stands {0}° off the receiver's axis"),
+            (false, true) => (offSource, "A wave that counts leaves {0}° off the source's axis"),
+            (false, false) => (offReceiver, "A wave that counts arrives {0}° off the receiver's axis"),
+        };
         string degrees = (angle * 180.0 / Math.PI).ToString("F0", CultureInfo.InvariantCulture);
         return string.Format(CultureInfo.InvariantCulture, ends, degrees) + ": " + consequence + ".";
     }

@@ -8,10 +8,21 @@ namespace Hornbook.Bench.Readings;
 /// <param name="OhmicEfficiency">What both antennas' walls leave, counted in it as well [-].</param>
 /// <param name="ReceivedPower">In the receiver's guide [W].</param>
 /// <param name="Heard">What the chain makes of it.</param>
-/// <param name="RippleDb">Half width of the band from standing waves between the mouths [dB].</param>
+/// <param name="RippleDb">Half width of the band from standing waves between the mouths, and between mouths and panels [dB].</param>
 /// <param name="Trust">How far the link can be believed, and why.</param>
 public sealed record Reading(
-    double Link, double Mismatch, double OhmicEfficiency, double ReceivedPower, HeardTone Heard, double RippleDb, Trust Trust);
+    double Link, double Mismatch, double OhmicEfficiency, double ReceivedPower, HeardTone Heard, double RippleDb, Trust Trust)
+{
+    /// <summary>How the panels were solved; null on a bench without any.</summary>
+    public PanelSolution? Panels { get; init; }
+}
+
+/// <summary>How the exchange of fields between the panels was solved.</summary>
+/// <param name="Sweeps">How often every panel answered to all others.</param>
+/// <param name="Residue">Change of the currents in the last sweep over the currents [-].</param>
+/// <param name="IsSettled">Whether that is small enough.</param>
+/// <param name="UnsettledDb">How much the last sweep still moved the link [dB].</param>
+public sealed record PanelSolution(int Sweeps, double Residue, bool IsSettled, double UnsettledDb);
 
 /// <summary>How far a prediction can be believed.</summary>
 /// <param name="Level">Good, rough or not to be trusted.</param>

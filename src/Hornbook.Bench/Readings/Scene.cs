@@ -1,21 +1,25 @@
 using System.Numerics;
 using Hornbook.Bench.Layout;
+using Hornbook.Physics;
 using Hornbook.Physics.Antennas;
 using Hornbook.Physics.Detection;
 using Hornbook.Physics.Links;
+using Hornbook.Physics.Panels;
 
 namespace Hornbook.Bench.Readings;
 
 /// <summary>A bench made ready to compute: its antennas turned into currents once, then read in any pose.</summary>
-/// <remarks>Immutable and safe to share between threads.</remarks>
+/// <remarks>What it says does not change, and it is safe to share between threads; solved panels are remembered for a while.</remarks>
 public sealed class Scene
 {
     private readonly Dictionary<string, Antenna> _antennas;
+    private readonly PanelLights _lights;
 
     private Scene(BenchPlan plan, Dictionary<string, Antenna> antennas)
     {
         Plan = plan;
         _antennas = antennas;
+        _lights = new PanelLights(plan.Frequency);
     }
 
     /// <summary>The bench.</summary>
@@ -50,34 +54,68 @@ public sealed class Scene
     /// <summary>The reading as the bench stands.</summary>
     public Reading Read() => Read(Plan.Source, Plan.Receiver);
 
-    /// <summary>The reading with source and receiver as given.</summary>
-    public Reading Read(SourceEnd source, ReceiverEnd receiver)
+    /// <summary>The reading with source and receiver as given and the panels as they stand.</summary>
+    public Reading Read(SourceEnd source, ReceiverEnd receiver) => Read(source, receiver, Plan.Panels);
+
+    /// <summary>The reading with everything as given.</summary>
+    /// <param name="source">The sending end.</param>
+    /// <param name="receiver">The receiving end.</param>
+    /// <param name="panels">The panels; those that lie aside are left out, the table top is taken from the plan.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The two mouths stand in the same place.</exception>
+    public Reading Read(SourceEnd source, ReceiverEnd receiver, IReadOnlyList<BenchPanel> panels)
     {
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(receiver);
+        ArgumentNullException.ThrowIfNull(panels);
         Antenna sending = Antenna(source.Antenna);
         Antenna receiving = Antenna(receiver.Antenna);
-        Complex amplitude = LinkAmplitude(source, receiver);
-        double link = (amplitude.Real * amplitude.Real) + (amplitude.Imaginary * amplitude.Imaginary);
-        double power = link * source.Power;
+        Illumination lit = Light(source, panels);
+        LinkParts parts = LinkParts.Of(lit, sending, source.Pose, receiving, receiver.Pose);
+        double power = parts.Link * source.Power;
         double distance = (receiver.Pose.Position - source.Pose.Position).Length;
+        double rippleDb = StandingRipple.HalfWidthDb(
+            sending, receiving, distance, lit.SourceEcho().Magnitude, _lights.Echo(receiving, receiver.Pose, panels));
         return new Reading(
-            link,
+            parts.Link,
             Link.Mismatch(sending, receiving),
             Link.Ohmic(sending, receiving),
             power,
             Plan.Detection.Hear(power),
-            StandingRipple.HalfWidthDb(sending, receiving, distance),
-            LinkTrust.Of(sending, source.Pose, receiving, receiver.Pose, link));
+            rippleDb + (parts.Solution?.UnsettledDb ?? 0.0),
+            LinkTrust.Of(parts))
+        {
+            Panels = parts.Solution,
+        };
     }
 
-    /// <summary>The wave in the receiver's guide for the poses given [-]: complex link amplitude, |.|² = link.</summary>
+    /// <summary>The bench with its source on: from it come the reading of any receiver and the field anywhere.</summary>
+    /// <param name="source">The sending end.</param>
+    /// <param name="panels">The panels; those that lie aside are left out, the table top is taken from the plan.</param>
+    public Illumination Light(SourceEnd source, IReadOnlyList<BenchPanel> panels)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        ArgumentNullException.ThrowIfNull(panels);
+        return _lights.Of(Antenna(source.Antenna), source.Pose, Plan.Table, panels);
+    }
+
+    /// <summary>The wave in the receiver's guide for the poses given and the panels as they stand [-]: complex link amplitude, |.|² = link.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The two mouths stand in the same place.</exception>
     public Complex LinkAmplitude(SourceEnd source, ReceiverEnd receiver)
     {
+        ArgumentNullException.ThrowIfNull(receiver);
+        return Light(source, Plan.Panels).Link(Antenna(receiver.Antenna), receiver.Pose);
+    }
+
+    /// <summary>Link with source and receiver exchanged, over the link as it is [dB]: 0 in nature; what it is here shows how good the panels' part is.</summary>
+    /// <inheritdoc cref="Read(SourceEnd, ReceiverEnd, IReadOnlyList{BenchPanel})"/>
+    public double ReciprocityGapDb(SourceEnd source, ReceiverEnd receiver, IReadOnlyList<BenchPanel> panels)
+    {
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(receiver);
-        return Link.Amplitude(Antenna(source.Antenna), source.Pose, Antenna(receiver.Antenna), receiver.Pose);
+        ArgumentNullException.ThrowIfNull(panels);
+        Complex forth = Light(source, panels).Link(Antenna(receiver.Antenna), receiver.Pose);
+        Complex back = _lights.Of(Antenna(receiver.Antenna), receiver.Pose, Plan.Table, panels).Link(Antenna(source.Antenna), source.Pose);
+        return 2.0 * Decibels.FromRatio(back.Magnitude / forth.Magnitude);
     }
 
     /// <summary>The tone that a power would give [W].</summary>

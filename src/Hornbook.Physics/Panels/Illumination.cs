@@ -87,15 +87,9 @@ public sealed class Illumination
     /// <summary>The wave that the panels throw back into the source's guide over the one that it brings [-].</summary>
     public Complex SourceEcho() => _currents.Aggregate(Complex.Zero, (sum, panel) => sum + Received(_source, _sourcePose, panel));
 
-    /// <summary>The same for the receiver if it sent, each panel answering to it alone [-].</summary>
-    /// <param name="receiver">Receiving antenna, at the same frequency.</param>
-    /// <param name="receiverPose">Its pose.</param>
-    public Complex ReceiverEcho(Antenna receiver, Pose receiverPose)
-    {
-        ArgumentNullException.ThrowIfNull(receiver);
-        Illumination[] alone = [.. Panels.Select(panel => Of(receiver, receiverPose, [panel]))];
-        return alone.Aggregate(Complex.Zero, (sum, lit) => sum + lit.SourceEcho());
-    }
+    /// <summary>The middle of the lit part of a panel: its cells weighted with the squares of their currents [m].</summary>
+    /// <param name="panel">Its place in <see cref="Panels"/>.</param>
+    public Vector Brightest(int panel) => _currents[panel].Centre();
 
     /// <summary>The field of source and panels together at points in space, for one watt radiated by the source.</summary>
     /// <param name="points">Places [m], length n; none on a mouth or a panel's cell.</param>

@@ -93,6 +93,22 @@ public sealed class CurrentSamples
         return new CurrentSamples(_points, electric, magnetic);
     }
 
+    /// <summary>The points weighted with |J|² + |M|²/η²; their plain middle where nothing flows [m].</summary>
+    internal Vector Centre()
+    {
+        Vector sum = Vector.Zero, middle = Vector.Zero;
+        double weights = 0.0;
+        for (int i = 0; i < Count; i++)
+        {
+            double weight = _electric[i].SquaredMagnitude + _dual[i].SquaredMagnitude;
+            sum += _points[i] * weight;
+            middle += _points[i];
+            weights += weight;
+        }
+
+        return weights > 0.0 ? sum * (1.0 / weights) : middle * (1.0 / Math.Max(1, Count));
+    }
+
     /// <summary>Σ J*·J' + M*·M'/η² [A² m²] of currents at the same points; none count as zero.</summary>
     internal static Complex Inner(CurrentSamples a, CurrentSamples b)
     {

@@ -1,0 +1,93 @@
+using System.Collections.Concurrent;
+using System.Numerics;
+using Hornbook.Bench.Layout;
+using Hornbook.Physics;
+using Hornbook.Physics.Antennas;
+using Hornbook.Physics.Panels;
+
+namespace Hornbook.Bench.Readings;
+
+/// <summary>The panels of a bench prepared once, and the source's light on them solved once for each way in which they stand.</summary>
+/// <remarks>Safe to share between threads. Only the latest few solutions are kept: a sweep of the receiver needs one, a sweep of a panel each once.</remarks>
+internal sealed class PanelLights(double frequency)
+{
+    private const int MostKept = 24;
+
+    // For the echo of the receiver a guide value is enough: a quarter of the cells.
+    private const double CoarseRefinement = 0.5;
+
+    private readonly ConcurrentDictionary<Panel, PreparedPanel> _prepared = new();
+    private readonly ConcurrentDictionary<Panel, PreparedPanel> _coarse = new();
+    private readonly ConcurrentDictionary<Setup, Lazy<Illumination>> _lit = new();
+    private readonly ConcurrentQueue<Setup> _kept = new();
+
+    /// <summary>The source turned on with panels standing.</summary>
+    /// <param name="antenna">The source's antenna.</param>
+    /// <param name="source">Its pose.</param>
+    /// <param name="table">The table, which is the first of the panels where it has a sheet.</param>
+    /// <param name="panels">The panels at hand; those that lie aside are left out.</param>
+    internal Illumination Of(Antenna antenna, Pose source, TableTop table, IReadOnlyList<BenchPanel> panels)
+    {
+        Setup setup = new(antenna, source, [.. Standing(table, panels)]);
+        Lazy<Illumination> lit = _lit.GetOrAdd(setup, Begun);
+        return lit.Value;
+    }
+
+    /// <summary>What the panels on the table would throw back into an antenna if it sent, each alone: |.| [-]. The table top is too far away to matter.</summary>
+    internal double Echo(Antenna antenna, Pose pose, IReadOnlyList<BenchPanel> panels) => panels
+        .Where(panel => panel.Stands)
+        .Select(panel => Illumination.Of(antenna, pose, [new PosedPanel(_coarse.GetOrAdd(panel.Panel, Coarse), panel.Pose)]).SourceEcho())
+        .Aggregate(Complex.Zero, (sum, echo) => sum + echo).Magnitude;
+
+    private Lazy<Illumination> Begun(Setup setup)
+    {
+        _kept.Enqueue(setup);
+        while (_kept.Count > MostKept && _kept.TryDequeue(out Setup? oldest))
+        {
+            _lit.TryRemove(oldest, out _);
+        }
+
+        return new Lazy<Illumination>(() => Illumination.Of(
+            setup.Antenna, setup.Source, [.. setup.Panels.Select(p => new PosedPanel(_prepared.GetOrAdd(p.Panel, Fine), p.Pose))]));
+    }
+
+    private PreparedPanel Fine(Panel panel) => PreparedPanel.At(panel, frequency);
+
+    private PreparedPanel Coarse(Panel panel) => PreparedPanel.At(panel, frequency, CoarseRefinement);
+
+    private static IEnumerable<(Panel Panel, Pose Pose)> Standing(TableTop table, IReadOnlyList<BenchPanel> panels)
+    {
+        if (table.Panel is { } top)
+        {
+            yield return (top, table.Pose);
+        }
+
+        foreach (BenchPanel panel in panels.Where(panel => panel.Stands))
+        {
+            yield return (panel.Panel, panel.Pose);
+        }
+    }
+
+    // Equal where the same antenna stands the same way among the same panels.
+    private sealed class Setup(Antenna antenna, Pose source, (Panel Panel, Pose Pose)[] panels) : IEquatable<Setup>
+    {
+        internal Antenna Antenna { get; } = antenna;
+
+        internal Pose Source { get; } = source;
+
+        internal (Panel Panel, Pose Pose)[] Panels { get; } = panels;
+
+        public bool Equals(Setup? other) =>
+            other is not null && ReferenceEquals(Antenna, other.Antenna) && Source == other.Source && Panels.AsSpan().SequenceEqual(other.Panels);
+
+        public override bool Equals(object? obj) => Equals(obj as Setup);
+
+        public override int GetHashCode()
+        {
+            HashCode code = default;
+            code.Add(Source);
+            Array.ForEach(Panels, code.Add);
+            return code.ToHashCode();
+        }
+    }
+}
