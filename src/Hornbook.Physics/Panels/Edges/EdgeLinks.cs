@@ -1,0 +1,130 @@
+using System.Runtime.InteropServices;
+using Hornbook.Physics.Panels.Outlines;
+
+namespace Hornbook.Physics.Panels.Edges;
+
+/// <summary>Which cells of a panel carry the fringe currents of which points of its rims; in the panel's own frame. Immutable.</summary>
+/// <remarks>
+/// Every cell carries those of all rims that see it: the current across a rim falls only as 1/√x, and cut off after one, two or four wavelengths it
+/// errs by 1 dB in the shadow (docs: physics/edges).
+/// </remarks>
+internal sealed class EdgeLinks
+{
+    // Feet nearer to each other than λ/8 share one field; its phase is carried on along the rim.
+    private const double FeetPerWavelength = 8.0;
+
+    // A rim within 45° of the direction of a nearer one, hole or slit, is hidden behind it.
+    private const double HiddenCosine = 0.7;
+
+    // Steps of cells that differ more than this from the side of a square of their area are not those of a raster along the rim.
+    private const double RasterTolerance = 0.4;
+
+    private EdgeLinks(RimFoot[] feet, EdgeLink[] links) => (Feet, Links) = (feet, links);
+
+    /// <summary>Points of the rims at which the arriving field is wanted.</summary>
+    internal RimFoot[] Feet { get; }
+
+    /// <summary>Cells with their feet.</summary>
+    internal EdgeLink[] Links { get; }
+
+    /// <summary>Links cells to rims.</summary>
+    /// <param name="cells">The cells of a sheet.</param>
+    /// <param name="rims">Its rims.</param>
+    /// <param name="wavelength">λ [m]; &gt; 0.</param>
+    internal static EdgeLinks Of(IReadOnlyList<Cell> cells, IReadOnlyList<Rim> rims, double wavelength)
+    {
+        FeetBySite sites = new(wavelength / FeetPerWavelength);
+        List<EdgeLink> links = [];
+        for (int cell = 0; cell < cells.Count; cell++)
+        {
+            foreach ((Rim rim, RimFoot foot) in Seen(cells[cell].Centre, rims))
+            {
+                (int index, double ahead) = sites.Share(rim, foot);
+                double spreading = Spreading(rim, cells[cell].Centre, foot, wavelength);
+                links.Add(new EdgeLink(cell, index, foot.Distance, Math.Sqrt(cells[cell].Area), ahead, spreading));
+            }
+        }
+
+        SetBreadths(CollectionsMarshal.AsSpan(links));
+        return new EdgeLinks([.. sites.Feet], [.. links]);
+    }
+
+    private static List<(Rim Rim, RimFoot Foot)> Seen(Vector point, IReadOnlyList<Rim> rims)
+    {
+        List<(Rim Rim, RimFoot Foot)> seen = [];
+        IEnumerable<(Rim Rim, RimFoot Foot)> nearestFirst =
+            from rim in rims
+            let foot = rim.Foot(point)
+            where foot is { Distance: > 0.0 }
+            orderby foot.Value.Distance
+            select (rim, foot.Value);
+        foreach ((Rim rim, RimFoot foot) in nearestFirst)
+        {
+            if (seen.TrueForAll(nearer => Vector.Dot(nearer.Foot.Inward, foot.Inward) < HiddenCosine))
+            {
+                seen.Add((rim, foot));
+            }
+        }
+
+        return seen;
+    }
+
+    // The tube of rays from a piece of the rim: its breadth there over that at the cell, from the feet of two points beside the cell. A rim of
+    // radius a gives a/(a ± x); where the rays meet, the field of a focus is no larger than a tenth of a wavelength before it.
+    private static double Spreading(Rim rim, Vector point, RimFoot foot, double wavelength)
+    {
+        Vector step = Vector.Cross(foot.Inward, foot.Normal) * (0.02 * wavelength);
+        if (rim.Foot(point + step) is not { } ahead || rim.Foot(point - step) is not { } behind)
+        {
+            return 1.0;
+        }
+
+        double ratio = (ahead.Place - behind.Place).Length / (2.0 * step.Length);
+        return Math.Sqrt(Math.Min(ratio, 1.0 + (10.0 * foot.Distance / wavelength)));
+    }
+
+    // Cells in a raster along the rim share their foot, and the steps between them are their breadth.
+    private static void SetBreadths(Span<EdgeLink> links)
+    {
+        links.Sort((a, b) => a.Foot != b.Foot ? a.Foot.CompareTo(b.Foot) : a.Distance.CompareTo(b.Distance));
+        Span<double> steps = new double[links.Length];
+        for (int i = 0; i < links.Length; i++)
+        {
+            steps[i] = Math.Min(Step(links, i - 1, i), Step(links, i, i + 1));
+        }
+
+        for (int i = 0; i < links.Length; i++)
+        {
+            double side = links[i].Breadth;
+            links[i] = Math.Abs(steps[i] - side) <= RasterTolerance * side ? links[i] with { Breadth = steps[i] } : links[i];
+        }
+    }
+
+    private static double Step(ReadOnlySpan<EdgeLink> links, int i, int next) =>
+        i >= 0 && next < links.Length && links[i].Foot == links[next].Foot ? links[next].Distance - links[i].Distance : double.PositiveInfinity;
+
+    /// <summary>Feet by the stretch of rim in which they lie.</summary>
+    private sealed class FeetBySite(double length)
+    {
+        private readonly Dictionary<(Rim Rim, long X, long Y, long Z), int> _sites = [];
+
+        internal List<RimFoot> Feet { get; } = [];
+
+        internal (int Index, double Ahead) Share(Rim rim, RimFoot foot)
+        {
+            (Rim, long, long, long) site = (rim, Number(foot.Place.X), Number(foot.Place.Y), Number(foot.Place.Z));
+            if (!_sites.TryGetValue(site, out int index))
+            {
+                index = Feet.Count;
+                _sites.Add(site, index);
+                Feet.Add(foot);
+            }
+
+            RimFoot shared = Feet[index];
+            return (index, Vector.Dot(foot.Place - shared.Place, Vector.Cross(shared.Inward, shared.Normal)));
+        }
+
+        // Off by an odd share: feet on round numbers of the site's length must not fall to either side by a rounding error.
+        private long Number(double place) => (long)Math.Floor((place / length) + 0.1234567);
+    }
+}

@@ -1,0 +1,100 @@
+using System.Numerics;
+using Hornbook.Physics.Radiation;
+using MathNet.Numerics.Integration;
+
+namespace Hornbook.Physics.Panels.Edges;
+
+/// <summary>What the current near the rim of a thin metal sheet has beyond 2 n×H: the fringe current of a half plane.</summary>
+/// <remarks>
+/// Exact for a plane wave on a half plane; on a sheet of finite size it is the first term, without what one rim sends to another. With u = k_t x it is made of
+/// A = e^{ju cos φ0} erfc(e^{jπ/4} √(2u) cos φ0/2) and S = e^{−ju}/√u only: Eq. edges (3) to (6). Sources: [Sommerfeld1896], [Ufimtsev2014].
+/// </remarks>
+internal readonly struct FringeCurrent
+{
+    // Farther than so many breadths of a cell from the rim the currents are a plane wave with an amplitude that hardly changes in a cell.
+    private const double NearBreadths = 4.0;
+    private const int PointsPerPiece = 4;
+
+    private static readonly Complex Ray = Complex.FromPolarCoordinates(1.0, 0.25 * Math.PI);
+    private static readonly GaussLegendreRule Rule = new(0.0, 1.0, PointsPerPiece);
+    private static readonly double[] Nodes = [.. Rule.Abscissas];
+    private static readonly double[] Weights = [.. Rule.Weights];
+
+    private readonly EdgeWave _wave;
+    private readonly double _cosHalf;
+    private readonly Complex _inward;
+    private readonly Complex _along;
+    private readonly Complex _alongSingular;
+
+    /// <summary>The fringe current that a wave drives.</summary>
+    /// <remarks>Eq. edges (3) and (4).</remarks>
+    internal FringeCurrent(EdgeWave wave)
+    {
+        _wave = wave;
+        double cos = wave.CosArrival, sinHalf = Math.Sqrt(0.5 * (1.0 - cos));
+        _cosHalf = Math.Sqrt(0.5 * (1.0 + cos));
+        Complex electric = wave.ElectricAlong * (wave.Wavenumber / Constants.VacuumImpedance / wave.AcrossWavenumber);
+        Complex magnetic = wave.MagneticAlong * (wave.AlongWavenumber / wave.AcrossWavenumber);
+        _inward = -2.0 * wave.MagneticAlong;
+        _along = -2.0 * ((electric * (2.0 * sinHalf * _cosHalf)) - (magnetic * cos));
+        _alongSingular = new Complex(0.0, -2.0 * Math.Sqrt(2.0 / Math.PI)) * Ray * ((electric * sinHalf) - (magnetic * _cosHalf));
+    }
+
+    /// <summary>J at a point of the sheet [A/m].</summary>
+    /// <param name="distance">From the rim, x [m]; &gt; 0.</param>
+    internal ComplexVector At(double distance)
+    {
+        double u = _wave.AcrossWavenumber * distance;
+        Complex wave = Complex.FromPolarCoordinates(1.0, -u);
+        return Current(wave * Envelope(u), wave / Math.Sqrt(u));
+    }
+
+    /// <summary>The J of a cell that gives the sum over all cells what the integral over the sheet would be, for a field that is straight from cell to cell.</summary>
+    /// <param name="distance">The cell's centre from the rim, x [m]; &gt; 0.</param>
+    /// <param name="breadth">From cell to cell across the rim, b [m]; &gt; 0.</param>
+    /// <returns>[A/m]; Eq. edges (7).</returns>
+    internal ComplexVector Mean(double distance, double breadth)
+    {
+        if (distance > NearBreadths * breadth)
+        {
+            double half = 0.5 * _wave.AcrossWavenumber * breadth;
+            double sinc = Math.Sin(half) / half;
+            return At(distance) * (sinc * sinc);
+        }
+
+        (Complex smooth, Complex singular) sums = default;
+        if (distance < breadth)
+        {
+            Add(0.0, distance + breadth, distance + breadth, -1.0, breadth, ref sums);
+        }
+        else
+        {
+            Add(distance < 2.0 * breadth ? 0.0 : distance - breadth, distance, distance - breadth, 1.0, breadth, ref sums);
+            Add(distance, distance + breadth, distance + breadth, -1.0, breadth, ref sums);
+        }
+
+        return Current(sums.smooth, sums.singular);
+    }
+
+    /// <summary>The J of a cell, with the phase along the rim and the spreading of a curved one [A/m].</summary>
+    internal ComplexVector Of(in EdgeLink link) =>
+        Mean(link.Distance, link.Breadth) * Complex.FromPolarCoordinates(link.Spreading, -_wave.AlongWavenumber * _wave.Turned * link.Ahead);
+
+    /// <summary>Adds ∫ A w dx and ∫ S w dx with w = sign (x − zero)/b² from one distance to another; in √u neither is singular.</summary>
+    private void Add(double from, double to, double zero, double sign, double breadth, ref (Complex Smooth, Complex Singular) sums)
+    {
+        double k = _wave.AcrossWavenumber, start = Math.Sqrt(k * from), length = Math.Sqrt(k * to) - start;
+        for (int i = 0; i < PointsPerPiece; i++)
+        {
+            double root = start + (length * Nodes[i]), u = root * root;
+            Complex wave = Complex.FromPolarCoordinates(2.0 * length * Weights[i] * sign * ((u / k) - zero) / (k * breadth * breadth), -u);
+            sums.Smooth += wave * root * Envelope(u);
+            sums.Singular += wave;
+        }
+    }
+
+    private Complex Envelope(double u) => FresnelTail.At(Math.Sqrt(2.0 * u) * _cosHalf);
+
+    private ComplexVector Current(Complex smooth, Complex singular) =>
+        ComplexVector.Along(_wave.Inward, _inward * smooth) + ComplexVector.Along(_wave.Along, (_along * smooth) + (_alongSingular * singular));
+}
