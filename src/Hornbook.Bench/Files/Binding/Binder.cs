@@ -94,7 +94,7 @@ internal sealed class Binder(ProblemList problems, string broken)
             return null;
         }
 
-        if (node.Entries.Count == 0)
+        if (node.Entries.Count < rule.Fewest)
         {
             problems.Add(node.Place, $"{entry.Key} is empty", $"a bench has one {rule.What} or more", $"type [{entry.Key}.a-name] and its keys below");
         }

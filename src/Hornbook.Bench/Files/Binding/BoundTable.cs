@@ -29,6 +29,9 @@ internal sealed record BoundTable(TableNode Node, string? Word)
     /// <summary>A whole number, or what holds where it is left out.</summary>
     internal int Count(string key, int otherwise) => _values.TryGetValue(key, out object? value) ? (int)value : otherwise;
 
+    /// <summary>Whether a key says true; false where it is left out.</summary>
+    internal bool IsTrue(string key) => _values.TryGetValue(key, out object? value) && (bool)value;
+
     /// <summary>A text.</summary>
     internal string Text(string key) => (string)_values[key];
 

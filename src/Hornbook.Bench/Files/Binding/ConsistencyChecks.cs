@@ -24,6 +24,7 @@ internal sealed class ConsistencyChecks(ProblemList problems)
             CheckMouth(antenna, file);
         }
 
+        CheckPanels(file);
         string[] names = [.. antennas.Select(item => item.Name)];
         CheckEnds(file, names);
         CheckDetection(file);
@@ -62,6 +63,20 @@ internal sealed class ConsistencyChecks(ProblemList problems)
         {
             string largest = QuantityText.Write(Math.Floor(most * 100.0) / 100.0, Quantity.Length.Units[0], Quantity.Length);
             Add(antenna, key, "is too large at this frequency", $"mouths up to {MostWavelengths:0} wavelengths are computed", $"type {key} = \"{largest}\" or less");
+        }
+    }
+
+    private void CheckPanels(BoundTable file)
+    {
+        PanelChecks checks = new(problems);
+        if (file.Table("table") is BoundTable table)
+        {
+            checks.CheckTop(table);
+        }
+
+        foreach (BoundTable panel in file.List("panels").Select(item => item.Value).OfType<BoundTable>())
+        {
+            checks.Check(panel);
         }
     }
 

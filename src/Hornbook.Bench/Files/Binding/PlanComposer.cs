@@ -1,10 +1,10 @@
 using Hornbook.Bench.Demonstrations;
 using Hornbook.Bench.Files.Format;
 using Hornbook.Bench.Layout;
-using Hornbook.Physics;
 using Hornbook.Physics.Antennas;
 using Hornbook.Physics.Guides;
 using Hornbook.Physics.Media;
+using Hornbook.Physics.Panels.Sheets;
 
 namespace Hornbook.Bench.Files.Binding;
 
@@ -16,14 +16,21 @@ internal static class PlanComposer
     {
         Title = file.Text("title"),
         Frequency = file.Number("frequency"),
-        Table = new TableTop(file.Table("table")!.Number("length"), file.Table("table")!.Number("width")),
+        Table = Table(file.Table("table")!),
         Antennas = [.. file.List("antennas").Select(item => new NamedAntenna(item.Name, Shape((BoundTable)item.Value)))],
+        Panels = [.. file.List("panels").Select(item => PanelComposer.Compose(item.Name, (BoundTable)item.Value))],
         Source = Source(file.Table("source")!),
-        Receiver = new ReceiverEnd(file.Table("receiver")!.Text("antenna"), Pose(file.Table("receiver")!)),
+        Receiver = new ReceiverEnd(file.Table("receiver")!.Text("antenna"), PoseComposer.Compose(file.Table("receiver")!)),
         Detection = DetectionComposer.Compose(file),
         ExposureLimit = file.Table("exposure")?.TextOrNull("limit") ?? "strictest",
         Demonstrations = [.. file.List("demonstrations").Select(item => Demonstration((BoundTable)item.Value))],
     };
+
+    private static TableTop Table(BoundTable table)
+    {
+        TableTop top = new(table.Number("length"), table.Number("width"));
+        return table.Has("material") ? top.Of(new LayeredSheet(SheetComposer.Layer(table))) : top;
+    }
 
     private static AntennaShape Shape(BoundTable antenna)
     {
@@ -42,14 +49,11 @@ internal static class PlanComposer
     private static SourceEnd Source(BoundTable source)
     {
         double power = source.Number("power");
-        return new SourceEnd(source.Text("antenna"), Pose(source), power, source.Number("worst_case_power", power))
+        return new SourceEnd(source.Text("antenna"), PoseComposer.Compose(source), power, source.Number("worst_case_power", power))
         {
             IsWorstCaseStated = source.Has("worst_case_power"),
         };
     }
-
-    private static Pose Pose(BoundTable end) => new(
-        new Vector(end.Number("x"), end.Number("y", 0.0), end.Number("z")), end.Number("turn", 0.0), end.Number("tilt", 0.0), end.Number("roll", 0.0));
 
     private static Demonstration Demonstration(BoundTable shown)
     {

@@ -30,6 +30,7 @@ internal sealed class ValueReader(ProblemList problems)
         QuantityRule quantity => Quantity(key, node, quantity),
         RatioRule ratio => Ratio(key, node, ratio),
         CountRule count => Count(key, node, count),
+        TruthRule truth => Truth(key, node, truth),
         _ => throw new InvalidOperationException($"{rule.GetType().Name} is read by the binder"),
     };
 
@@ -164,6 +165,17 @@ internal sealed class ValueReader(ProblemList problems)
             $"{key} = {Raw(node)} is {(number is double one ? (double.IsFinite(one) ? "out of range" : "not finite") : "not a pure number")}",
             $"a number without quotes {range} fits" + (rule.Decibels ? ", or the same in dB, in quotes" : string.Empty),
             $"type {key} = {rule.Example}");
+        return null;
+    }
+
+    private bool? Truth(string key, Node node, TruthRule rule)
+    {
+        if (node is ScalarNode { Value: bool truth })
+        {
+            return truth;
+        }
+
+        problems.Add(node.Place, $"{key} = {Raw(node)} is neither true nor false", "true or false fits, without quotes", $"type {key} = {rule.Example}");
         return null;
     }
 

@@ -30,7 +30,7 @@ internal static class BenchReference
     private static string Row(KeyRule key, string? words) =>
         $"| `{key.Name}` | {Fits(key.Value)} | {(key.IsRequired ? "*needed*" : Code(key.Default!))} | {(words is null ? string.Empty : $"With {words}. ")}{key.Meaning} |\n";
 
-    private static string Code(string otherwise) => otherwise.StartsWith('"') || char.IsAsciiDigit(otherwise[0]) ? $"`{otherwise}`" : otherwise;
+    private static string Code(string otherwise) => otherwise.StartsWith('"') || otherwise is "false" || char.IsAsciiDigit(otherwise[0]) ? $"`{otherwise}`" : otherwise;
 
     private static string Fits(ValueRule rule) => rule switch
     {
@@ -42,6 +42,7 @@ internal static class BenchReference
         ChoiceRule choice => Shown.Words([.. choice.Choices.Select(word => $"`\"{word}\"`")]),
         QuantityRule quantity => $"{quantity.Quantity.Name}, {quantity.Lowest} to {quantity.Highest}: `{quantity.Example}`",
         RatioRule ratio => string.Create(CultureInfo.InvariantCulture, $"number, {ratio.Lowest:0.######} to {ratio.Highest:0.######}: `{ratio.Example}`{(ratio.Decibels ? ", or in dB" : string.Empty)}"),
+        TruthRule => "`true` or `false`",
         CountRule count when count.Lowest == count.Highest => $"`{count.Example}`",
         CountRule count => string.Create(CultureInfo.InvariantCulture, $"whole number, {count.Lowest} to {count.Highest}: `{count.Example}`"),
         AntennaNameRule => $"name of an antenna: `{rule.Example}`",

@@ -83,13 +83,14 @@ internal static class BenchSchema
     private static JsonObject Value(ValueRule rule) => rule switch
     {
         TableRule table => Table(table.Shape),
-        NamedTablesRule named => new JsonObject { ["type"] = "object", ["minProperties"] = 1, ["additionalProperties"] = Table(named.Item.Shape) },
+        NamedTablesRule named => new JsonObject { ["type"] = "object", ["minProperties"] = named.Fewest, ["additionalProperties"] = Table(named.Item.Shape) },
         ListRule list => new JsonObject { ["type"] = "array", ["minItems"] = list.Fewest, ["maxItems"] = list.Most, ["items"] = Value(list.Item) },
         WordOrTableRule either => new JsonObject { ["anyOf"] = new JsonArray(Value(either.Word), Value(either.Table)) },
         ChoiceRule choice => new JsonObject { ["type"] = "string", ["enum"] = new JsonArray([.. choice.Choices.Select(word => (JsonNode)word)]) },
         QuantityRule quantity => Quantity(quantity.Quantity, quantity.Example),
         RatioRule ratio => Ratio(ratio),
         CountRule count => new JsonObject { ["type"] = "integer", ["minimum"] = count.Lowest, ["maximum"] = count.Highest },
+        TruthRule => new JsonObject { ["type"] = "boolean" },
         NameRule => new JsonObject { ["type"] = "string", ["minLength"] = 1, ["maxLength"] = NameRule.Longest },
         TextRule text => new JsonObject { ["type"] = "string", ["minLength"] = 1, ["maxLength"] = text.Longest },
         _ => new JsonObject { ["type"] = "string" },

@@ -54,6 +54,10 @@ internal sealed record RatioRule(double Lowest, double Highest, string Example, 
 /// <param name="Example">A value as it is typed.</param>
 internal sealed record CountRule(int Lowest, int Highest, string Example) : ValueRule(Example);
 
+/// <summary>true or false, not in quotes.</summary>
+/// <param name="Example">A value as it is typed.</param>
+internal sealed record TruthRule(string Example) : ValueRule(Example);
+
 /// <summary>A table with known keys.</summary>
 /// <param name="Shape">Its keys.</param>
 internal sealed record TableRule(TableShape Shape) : ValueRule("{ … }");
@@ -66,7 +70,8 @@ internal sealed record WordOrTableRule(ChoiceRule Word, TableRule Table) : Value
 /// <summary>Tables of one shape, each under a name of the user's choice.</summary>
 /// <param name="Item">Each table.</param>
 /// <param name="What">What one is called in a message: "antenna".</param>
-internal sealed record NamedTablesRule(TableRule Item, string What) : ValueRule("{ … }");
+/// <param name="Fewest">How many there are at least.</param>
+internal sealed record NamedTablesRule(TableRule Item, string What, int Fewest) : ValueRule("{ … }");
 
 /// <summary>A list.</summary>
 /// <param name="Item">Each value.</param>

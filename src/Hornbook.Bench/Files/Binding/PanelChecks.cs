@@ -1,0 +1,49 @@
+using Hornbook.Bench.Files.Quantities;
+
+namespace Hornbook.Bench.Files.Binding;
+
+/// <summary>What no single value of a panel shows: its sizes against each other.</summary>
+/// <param name="problems">Takes what is found.</param>
+internal sealed class PanelChecks(ProblemList problems)
+{
+    // Strips outside this share of the period are not computed [-].
+    private const double NarrowestStrip = 0.01;
+    private const double WidestStrip = 0.99;
+
+    /// <summary>Checks a panel whose single values were checked.</summary>
+    internal void Check(BoundTable panel)
+    {
+        if (panel.Has("period") && panel.Has("strip_width"))
+        {
+            CheckStrips(panel, panel.Number("period"), panel.Number("strip_width"));
+        }
+    }
+
+    /// <summary>Checks the table: its top has a material and a thickness, or neither.</summary>
+    internal void CheckTop(BoundTable table)
+    {
+        (string given, string missing, string example) = table.Has("material") ? ("material", "thickness", "\"25 mm\"") : ("thickness", "material", "\"plywood\"");
+        if (table.Has(given) && table.Node.Find(missing) is null)
+        {
+            Add(table, given, $"stands without a {missing}", $"the top has a material and a thickness, or neither", $"type {missing} = {example} below it");
+        }
+    }
+
+    private void CheckStrips(BoundTable panel, double period, double width)
+    {
+        const double slack = 1e-9;
+        string half = QuantityText.Write(0.5 * period, Quantity.Length.FindUnit("mm")!, Quantity.Length);
+        string told = ValueReader.Raw(panel.NodeOf("period"));
+        if (width > WidestStrip * period * (1.0 + slack))
+        {
+            Add(panel, "strip_width", $"leaves no gap in a period of {told}", "strips take from 1 to 99 % of the period", $"type less, like strip_width = \"{half}\"");
+        }
+        else if (width < NarrowestStrip * period * (1.0 - slack))
+        {
+            Add(panel, "strip_width", $"is very little in a period of {told}", "strips take from 1 to 99 % of the period", $"type more, like strip_width = \"{half}\"");
+        }
+    }
+
+    private void Add(BoundTable table, string key, string what, string fits, string type) =>
+        problems.Add(table.NodeOf(key).Place, $"{key} = {ValueReader.Raw(table.NodeOf(key))} {what}", fits, type);
+}

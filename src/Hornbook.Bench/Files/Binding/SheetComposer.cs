@@ -1,0 +1,31 @@
+using Hornbook.Bench.Files.Format;
+using Hornbook.Physics.Media;
+using Hornbook.Physics.Panels.Sheets;
+
+namespace Hornbook.Bench.Files.Binding;
+
+/// <summary>Makes what a panel consists of from its table.</summary>
+internal static class SheetComposer
+{
+    /// <summary>The sheet of a panel.</summary>
+    internal static ISheet Compose(BoundTable panel) => panel.Word switch
+    {
+        PanelFormat.MetalPlate => new Metal(),
+        PanelFormat.StripGrid => Laid(new StripGrid(panel.Number("period"), panel.Number("strip_width")), panel),
+        PanelFormat.Sheet => new LayeredSheet(Layer(panel)),
+        _ => new LayeredSheet([.. panel.List("layers").Select(item => Layer((BoundTable)item.Value))]),
+    };
+
+    /// <summary>The layer that a table with a material and a thickness states.</summary>
+    internal static Layer Layer(BoundTable layer) => new(Material(layer), layer.Number("thickness"));
+
+    private static Dielectric Material(BoundTable holder) => holder.Table("material") is BoundTable numbers
+        ? new LaboratoryDielectric("own material", numbers.Number("permittivity"), numbers.Number("loss_tangent", 0.0))
+        : Dielectrics.Find(holder.Text("material"))!;
+
+    private static ISheet Laid(ISheet grid, BoundTable panel)
+    {
+        double strips = panel.Number("strips", 0.0);
+        return strips == 0.0 ? grid : new TurnedSheet(grid, strips);
+    }
+}

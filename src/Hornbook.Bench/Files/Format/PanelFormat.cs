@@ -1,0 +1,56 @@
+using Hornbook.Bench.Files.Quantities;
+
+namespace Hornbook.Bench.Files.Format;
+
+/// <summary>The keys of a panel.</summary>
+internal static class PanelFormat
+{
+    internal const string MetalPlate = "metal plate";
+    internal const string StripGrid = "strip grid";
+    internal const string Sheet = "sheet";
+    internal const string LayeredSheet = "layered sheet";
+
+    private static readonly KeyRule Width = new("width", Size, "Across, when its upright stands upright.");
+
+    private static readonly KeyRule Height = new("height", Size, "Along its upright.");
+
+    private static readonly KeyRule Period = new(
+        "period", new QuantityRule(Quantity.Length, "0.1 mm", "20 cm", "\"5 mm\""), "From the middle of one strip to the middle of the next.");
+
+    private static readonly KeyRule StripWidth = new(
+        "strip_width", new QuantityRule(Quantity.Length, "1 µm", "20 cm", "\"2.5 mm\""), "Width of the metal; from 1 to 99 % of the period.");
+
+    private static readonly KeyRule Strips = new(
+        "strips", PoseFormat.Angle("\"45 deg\""), "How the strips lie in it: from its upright, in the sense of a roll.", "\"0 deg\"");
+
+    private static readonly KeyRule Material = new("material", MaterialFormat.Material, "What it is made of: a material by name, or its permittivity and loss.");
+
+    private static readonly KeyRule Thickness = new("thickness", MaterialFormat.Thickness("\"3 mm\""), "From face to face.");
+
+    private static readonly KeyRule Layers = new(
+        "layers",
+        new ListRule(new TableRule(MaterialFormat.Layer), 1, 20, "[{ material = \"glass\", thickness = \"4 mm\" }, { material = \"air\", thickness = \"12 mm\" }]"),
+        "From its back face to its front face.");
+
+    /// <summary>A panel.</summary>
+    internal static TableShape Panel { get; } = new(
+        "the panel",
+        [
+            new("aside", new TruthRule("true"), "Whether it lies aside: then it does nothing, and its place is where it will be put in.", "false"),
+            .. PoseFormat.Place("its middle", "\"70 cm\""),
+            new("turn", PoseFormat.Angle("\"0 deg\""), "About the vertical, positive to the left; at 0 its front looks along the bench.", "\"0 deg\""),
+            .. PoseFormat.Attitude("its upright stands upright"),
+        ])
+    {
+        Kind = new KeyRule("kind", new ChoiceRule(MetalPlate, StripGrid, Sheet, LayeredSheet), "What it is."),
+        Variants =
+        [
+            new(MetalPlate, Width, Height),
+            new(StripGrid, Width, Height, Period, StripWidth, Strips),
+            new(Sheet, Width, Height, Material, Thickness),
+            new(LayeredSheet, Width, Height, Layers),
+        ],
+    };
+
+    private static QuantityRule Size => new(Quantity.Length, "5 mm", "3 m", "\"300 mm\"");
+}

@@ -1,0 +1,122 @@
+using System.Numerics;
+using Hornbook.Bench.Files;
+using Hornbook.Bench.Layout;
+using Hornbook.Physics.Panels.Sheets;
+using Hornbook.Testing;
+using Xunit;
+
+namespace Hornbook.Bench.Tests.Files;
+
+/// <summary>Panels and the table top, from the text to the plan.</summary>
+public sealed class PanelTablesTests
+{
+    private const string Place = "x = \"70 cm\"\nz = \"25 cm\"\n";
+
+    private static readonly string Minimal = File.ReadAllText(Repository.At("tests", "Hornbook.Bench.Tests", "Files", "minimal-bench.toml"));
+
+    [Fact]
+    public void A_plate_has_its_size_and_its_pose()
+    {
+        BenchPanel plate = Only("""
+            [panels.plate]
+            kind = "metal plate"
+            width = "30 cm"
+            height = "20 cm"
+            x = "70 cm"
+            y = "-5 cm"
+            z = "25 cm"
+            turn = "45 deg"
+            tilt = "10 deg"
+            roll = "-90 deg"
+            """);
+
+        Assert.Equal("plate", plate.Name);
+        Assert.Equal("metal plate", plate.Kind);
+        Assert.True(plate.Stands);
+        Assert.IsType<Metal>(plate.Panel.Sheet);
+        Assert.Equal((0.3, 0.2), (plate.Panel.Surface.Width, plate.Panel.Surface.Height));
+        Assert.Equal(new Hornbook.Physics.Vector(0.7, -0.05, 0.25), plate.Pose.Position);
+        Close.Relative(Math.PI / 4.0, plate.Pose.Turn, 1e-15);
+        Close.Relative(Math.PI / 18.0, plate.Pose.Tilt, 1e-15);
+        Close.Relative(-Math.PI / 2.0, plate.Pose.Roll, 1e-15);
+    }
+
+    [Fact]
+    public void A_panel_that_lies_aside_keeps_its_pose()
+    {
+        BenchPanel plate = Only("[panels.plate]\nkind = \"metal plate\"\nwidth = \"30 cm\"\nheight = \"20 cm\"\naside = true\n" + Place);
+
+        Assert.False(plate.Stands);
+        Assert.Equal(new Hornbook.Physics.Vector(0.7, 0.0, 0.25), plate.Pose.Position);
+    }
+
+    [Fact]
+    public void A_grid_has_its_strips_at_their_angle()
+    {
+        string grid = "[panels.grid]\nkind = \"strip grid\"\nwidth = \"15 cm\"\nheight = \"15 cm\"\nperiod = \"5 mm\"\nstrip_width = \"2 mm\"\n" + Place;
+
+        StripGrid upright = Assert.IsType<StripGrid>(Only(grid).Panel.Sheet);
+        TurnedSheet turned = Assert.IsType<TurnedSheet>(Only(grid + "strips = \"45 deg\"\n").Panel.Sheet);
+
+        Assert.Equal((5e-3, 2e-3), (upright.Period, upright.StripWidth));
+        Assert.IsType<StripGrid>(turned.Sheet);
+        Close.Relative(Math.PI / 4.0, turned.Angle, 1e-15);
+    }
+
+    [Fact]
+    public void A_material_is_a_name_or_two_numbers()
+    {
+        const string sheet = "[panels.sheet]\nkind = \"sheet\"\nwidth = \"15 cm\"\nheight = \"15 cm\"\nthickness = \"3 mm\"\n" + Place;
+
+        Layer named = Assert.Single(Assert.IsType<LayeredSheet>(Only(sheet + "material = \"PTFE\"\n").Panel.Sheet).Layers);
+        Layer stated = Assert.Single(Assert.IsType<LayeredSheet>(Only(sheet + "material = { permittivity = 4, loss_tangent = 0.25 }\n").Panel.Sheet).Layers);
+
+        Assert.Equal("PTFE", named.Material.Name);
+        Assert.Equal(3e-3, named.Thickness);
+        Assert.Equal(new Complex(4.0, -1.0), stated.Material.RelativePermittivity(10e9)); // derived: 4 (1 − 0.25 j)
+    }
+
+    [Fact]
+    public void Layers_stay_in_the_order_of_the_file()
+    {
+        BenchPanel window = Only("""
+            [panels.window]
+            kind = "layered sheet"
+            width = "30 cm"
+            height = "30 cm"
+            layers = [{ material = "glass", thickness = "4 mm" }, { material = { permittivity = 1 }, thickness = "12 mm" }]
+            x = "70 cm"
+            z = "25 cm"
+            """);
+
+        Assert.Equal([4e-3, 12e-3], Assert.IsType<LayeredSheet>(window.Panel.Sheet).Layers.Select(layer => layer.Thickness));
+    }
+
+    [Fact]
+    public void The_table_top_has_a_sheet_where_its_material_is_said()
+    {
+        TableTop bare = Plan(Minimal).Table;
+        TableTop plywood = Plan(Minimal.Replace("width = \"70 cm\"", "width = \"70 cm\"\nmaterial = \"plywood\"\nthickness = \"20 mm\"", StringComparison.Ordinal)).Table;
+
+        Assert.Null(bare.Panel);
+        Assert.Equal(20e-3, plywood.Panel!.Sheet.Thickness);
+        Assert.Equal((0.7, 1.8), (plywood.Panel.Surface.Width, plywood.Panel.Surface.Height));
+        Assert.Equal(-10e-3, plywood.Pose.Position.Z);
+    }
+
+    [Fact]
+    public void A_bench_without_panels_has_none()
+    {
+        Assert.Empty(Plan(Minimal).Panels);
+        Assert.Empty(Plan(Minimal + "\n[panels]\n").Panels);
+    }
+
+    private static BenchPanel Only(string table) => Assert.Single(Plan(Minimal + "\n" + table).Panels);
+
+    private static BenchPlan Plan(string text)
+    {
+        BenchFile file = BenchFile.Parse(text, "bench.toml");
+        Assert.Empty(file.Problems);
+        return file.Plan!;
+    }
+}
