@@ -46,6 +46,14 @@ public sealed class Scene
         return new Scene(plan, plan.Antennas.ToDictionary(a => a.Name, a => Physics.Antennas.Antenna.At(a.Shape, plan.Frequency)));
     }
 
+    /// <summary>This scene for a bench that was changed: antennas that are as they were are taken over, the others computed.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A guide does not carry a wave at the bench's frequency: see <see cref="CanRead"/>.</exception>
+    public Scene With(BenchPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return new Scene(plan, plan.Antennas.ToDictionary(a => a.Name, a => Had(a, plan.Frequency) ?? Physics.Antennas.Antenna.At(a.Shape, plan.Frequency)));
+    }
+
     /// <summary>An antenna of the bench at its frequency.</summary>
     /// <exception cref="KeyNotFoundException">There is none of that name.</exception>
     public Antenna Antenna(string name) =>
@@ -120,4 +128,7 @@ public sealed class Scene
 
     /// <summary>The tone that a power would give [W].</summary>
     public HeardTone Hear(double power) => Plan.Detection.Hear(power);
+
+    private Antenna? Had(NamedAntenna wanted, double frequency) =>
+        frequency == Plan.Frequency && _antennas.TryGetValue(wanted.Name, out Antenna? had) && had.Shape == wanted.Shape ? had : null;
 }

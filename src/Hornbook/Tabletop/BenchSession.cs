@@ -1,75 +1,86 @@
 using Hornbook.Bench.Demonstrations;
+using Hornbook.Bench.Files.Editing;
 using Hornbook.Bench.Findings;
 using Hornbook.Bench.Layout;
 using Hornbook.Bench.Readings;
 using Hornbook.Physics;
-using Hornbook.Physics.Exposure;
+using Hornbook.Tabletop.Desk;
 using Hornbook.Tabletop.Sheets;
 
 namespace Hornbook.Tabletop;
 
-/// <summary>One visitor's bench: where the two ends stand now, and what is read there. Nothing is written to the file.</summary>
-public sealed class BenchSession
+/// <summary>One window's view of the desk: the bench as it lies there, with what this visitor has in hand, and what is read then.</summary>
+public sealed class BenchSession : IDisposable
 {
     // Two mouths cannot stand in one place; nearer than this the pose is refused [m].
     private const double LeastGap = 0.01;
 
-    private readonly LoadedBench _bench;
+    private readonly BenchDesk _desk;
+    private DeskState _state;
+    private (BenchEnd End, Pose Pose)? _hand;
+    private Reading _atRest;
+    private Reading? _before;
 
-    public BenchSession(LoadedBench bench)
+    public BenchSession(BenchDesk desk, BenchAdvice advice)
     {
-        ArgumentNullException.ThrowIfNull(bench);
-        _bench = bench;
-        Sheet = SheetLayout.For(bench.Plan);
-        Source = bench.Plan.Source;
-        Receiver = bench.Plan.Receiver;
-        Reading = bench.Scene.Read(Source, Receiver);
+        ArgumentNullException.ThrowIfNull(desk);
+        ArgumentNullException.ThrowIfNull(advice);
+        _desk = desk;
+        Advice = advice;
+        _state = desk.Now;
+        _atRest = Reading = _state.Scene.Read();
+        _before = ReadBefore();
+        Sheet = SheetLayout.For(Plan);
+        _desk.Changed += TakeFromDesk;
+        Advice.Changed += Tell;
     }
 
-    /// <summary>Raised after a move, once <see cref="Reading"/> is up to date.</summary>
+    /// <summary>Raised after anything that is shown has changed, on the window's own thread.</summary>
     public event Action? Changed;
 
-    public string Name => _bench.Name;
+    /// <summary>Brings what other windows and background work have to tell to the thread of this window.</summary>
+    public Action<Action> OnOwnThread { get; set; } = static tell => tell();
 
-    public BenchPlan Plan => _bench.Plan;
+    public BenchAdvice Advice { get; }
 
-    public SheetLayout Sheet { get; }
+    /// <summary>The bench as it lies on the desk, without what is in hand.</summary>
+    public BenchPlan Plan => _state.Plan;
 
-    public SourceEnd Source { get; private set; }
+    public Scene Scene => _state.Scene;
 
-    public ReceiverEnd Receiver { get; private set; }
+    public History<BenchStep> History => _state.History;
 
+    public SheetLayout Sheet { get; private set; }
+
+    public SourceEnd Source => _hand is { End: BenchEnd.Source } held ? Plan.Source with { Pose = held.Pose } : Plan.Source;
+
+    public ReceiverEnd Receiver => _hand is { End: BenchEnd.Receiver } held ? Plan.Receiver with { Pose = held.Pose } : Plan.Receiver;
+
+    /// <summary>What is read now, with what is in hand.</summary>
     public Reading Reading { get; private set; }
 
-    public bool StandsAsInFile => Source == Plan.Source && Receiver == Plan.Receiver;
+    /// <summary>What was read before the present move, or before the last one when nothing is in hand; null where there was none.</summary>
+    public Reading? Before => _hand is null ? _before : _atRest;
+
+    /// <summary>Why the last thing could not be done; null where it was.</summary>
+    public string? Refusal { get; private set; }
+
+    public bool StandsAsOpened => Source == _desk.Opened.Plan.Source && Receiver == _desk.Opened.Plan.Receiver;
 
     /// <summary>Straight line between the centres of the two mouths [m].</summary>
     public double Distance => (Receiver.Pose.Position - Source.Pose.Position).Length;
 
     /// <summary>Where the far zone of the source's antenna begins, 2D²/λ from its mouth [m].</summary>
-    public double NearZone => _bench.Scene.Antenna(Source.Antenna).FarDistance;
-
-    /// <summary>How far to stay away from the source; null until it is computed, and where no limit is known.</summary>
-    public KeepOutShape? KeepOut { get; private set; }
-
-    /// <summary>The limit behind it.</summary>
-    public ExposureLimit? Limit => _bench.Limit;
-
-    /// <summary>What to know of the bench as the file has it; null until it is computed.</summary>
-    public IReadOnlyList<Finding>? Findings { get; private set; }
+    public double NearZone => Scene.Source.FarDistance;
 
     public Pose PoseOf(BenchEnd end) => end == BenchEnd.Source ? Source.Pose : Receiver.Pose;
 
     public string AntennaOf(BenchEnd end) => end == BenchEnd.Source ? Source.Antenna : Receiver.Antenna;
 
-    /// <summary>Fetches what takes longer than the first page may.</summary>
-    public async Task CompleteAsync()
-    {
-        KeepOut = await _bench.KeepOut;
-        Findings = await _bench.Findings;
-    }
+    /// <summary>Where an end stood when the bench was opened.</summary>
+    public Pose OpenedPose(BenchEnd end) => PoseIn(_desk.Opened.Plan, end);
 
-    /// <summary>Puts an end into a pose, held within the sheet; one that would bring the mouths together is refused.</summary>
+    /// <summary>Holds an end in a pose within the sheet, not yet put down; one that would bring the mouths together is refused.</summary>
     public void Place(BenchEnd end, Pose pose)
     {
         Pose held = Sheet.Held(pose);
@@ -78,34 +89,79 @@ public sealed class BenchSession
             return;
         }
 
-        if (end == BenchEnd.Source)
-        {
-            Source = Source with { Pose = held };
-        }
-        else
-        {
-            Receiver = Receiver with { Pose = held };
-        }
-
-        Recompute();
+        _hand = (end, held);
+        Reading = Scene.Read(Source, Receiver);
+        Tell();
     }
 
-    /// <summary>Puts both ends back to where the file has them.</summary>
-    public void PutBack()
+    /// <summary>Puts down what is in hand: one step that can be undone.</summary>
+    /// <param name="run">What belongs together when it comes in quick succession, such as the presses of one key.</param>
+    public void Release(string? run = null)
     {
-        Source = Plan.Source;
-        Receiver = Plan.Receiver;
-        Recompute();
+        if (_hand is not { } hand)
+        {
+            return;
+        }
+
+        string what = Words.Moving(hand.End, PoseIn(Plan, hand.End), hand.Pose);
+        _hand = null;
+        Do(what, BenchChange.ToPose(hand.End, hand.Pose), run);
     }
 
-    /// <summary>Where the file has an end.</summary>
-    public Pose FiledPose(BenchEnd end) => end == BenchEnd.Source ? Plan.Source.Pose : Plan.Receiver.Pose;
+    /// <summary>Changes values of the bench as one step.</summary>
+    public void Do(string what, IReadOnlyList<BenchChange> changes, string? run = null)
+    {
+        Refusal = _desk.Edit(what, changes, run);
+        TakeFromDesk();
+    }
+
+    /// <summary>Makes the one move that mends a finding.</summary>
+    public void Mend(Mend mend) => Do(Words.Naming(mend.Move), Mending.Changes(mend));
+
+    public void Undo()
+    {
+        Release();
+        _desk.Undo();
+    }
+
+    public void Redo()
+    {
+        Release();
+        _desk.Redo();
+    }
+
+    /// <summary>Puts both ends back to where they stood when the bench was opened.</summary>
+    public void PutBack() => Do("putting back both ends",
+    [
+        .. BenchChange.ToPose(BenchEnd.Source, OpenedPose(BenchEnd.Source)),
+        .. BenchChange.ToPose(BenchEnd.Receiver, OpenedPose(BenchEnd.Receiver)),
+    ]);
+
+    public void Dispose()
+    {
+        _desk.Changed -= TakeFromDesk;
+        Advice.Changed -= Tell;
+    }
+
+    private static Pose PoseIn(BenchPlan plan, BenchEnd end) => end == BenchEnd.Source ? plan.Source.Pose : plan.Receiver.Pose;
 
     private static BenchEnd Other(BenchEnd end) => end == BenchEnd.Source ? BenchEnd.Receiver : BenchEnd.Source;
 
-    private void Recompute()
+    private void TakeFromDesk() => OnOwnThread(() =>
     {
-        Reading = _bench.Scene.Read(Source, Receiver);
+        if (_desk.Now != _state)
+        {
+            _state = _desk.Now;
+            _atRest = Scene.Read();
+            _before = ReadBefore();
+            Sheet = Sheet.Grown(Plan);
+        }
+
+        Reading = _hand is null ? _atRest : Scene.Read(Source, Receiver);
         Changed?.Invoke();
-    }
+    });
+
+    private Reading? ReadBefore() => History.Before is { } before ? Scene.With(before.Plan).Read() : null;
+
+    private void Tell() => OnOwnThread(() => Changed?.Invoke());
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
-using Hornbook.Bench.Readings;
+using Hornbook.Bench.Files;
 using Hornbook.Commands.Typing;
+using Hornbook.Tabletop.Desk;
 using Microsoft.AspNetCore.Connections;
 using Microsoft.AspNetCore.DataProtection.KeyManagement;
 using Microsoft.AspNetCore.HostFiltering;
@@ -26,8 +27,7 @@ internal static class TabletopHost
     internal static async Task<int> RunAsync(string? benchPath, int port, bool openBrowser, CancellationToken cancellation)
     {
         string path = benchPath ?? ExamplePath;
-        Scene scene = BenchArgument.Scene(path);
-        await using WebApplication app = await StartAsync(scene, Path.GetFileName(path), port);
+        await using WebApplication app = await StartAsync(Usable(path), port);
         string address = app.Urls.Single();
         Console.WriteLine($"The tabletop of {Path.GetFileName(path)} is at {address}");
         Console.WriteLine("Only this machine can see it. Ctrl-C ends it.");
@@ -41,10 +41,9 @@ internal static class TabletopHost
     }
 
     /// <summary>A page for a bench, not started yet.</summary>
-    /// <param name="scene">The bench.</param>
-    /// <param name="name">What the page calls its file.</param>
+    /// <param name="file">The bench; usable.</param>
     /// <param name="port">On 127.0.0.1; 0 takes a free one.</param>
-    internal static WebApplication Build(Scene scene, string name, int port)
+    internal static WebApplication Build(BenchFile file, int port)
     {
         WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
         {
@@ -58,7 +57,7 @@ internal static class TabletopHost
         builder.Logging.ClearProviders();
         builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Error)
             .AddFilter("Microsoft.Extensions.Hosting", LogLevel.None); // a port in use is dealt with below
-        AddServices(builder.Services, new LoadedBench(scene, name));
+        AddServices(builder.Services, file);
         WebApplication app = builder.Build();
         app.UseMiddleware<LoopbackOnly>();
         app.UseAntiforgery();
@@ -67,10 +66,17 @@ internal static class TabletopHost
         return app;
     }
 
-    private static void AddServices(IServiceCollection services, LoadedBench bench)
+    private static BenchFile Usable(string path)
+    {
+        BenchFile file = BenchFile.Read(path);
+        return BenchDesk.Refusal(file) is null ? file : throw BenchArgument.Wrong(file);
+    }
+
+    private static void AddServices(IServiceCollection services, BenchFile file)
     {
         services.AddRazorComponents().AddInteractiveServerComponents();
-        services.AddSingleton(bench);
+        services.AddSingleton(new BenchDesk(file));
+        services.AddSingleton<BenchAdvice>();
         services.AddScoped<BenchSession>();
         services.AddSingleton(TimeProvider.System);
         services.AddDataProtection();
@@ -80,9 +86,9 @@ internal static class TabletopHost
         services.Configure<HostOptions>(options => options.ShutdownTimeout = TimeSpan.FromSeconds(2));
     }
 
-    private static async Task<WebApplication> StartAsync(Scene scene, string name, int port)
+    private static async Task<WebApplication> StartAsync(BenchFile file, int port)
     {
-        WebApplication wanted = Build(scene, name, port);
+        WebApplication wanted = Build(file, port);
         try
         {
             await wanted.StartAsync();
@@ -92,7 +98,7 @@ internal static class TabletopHost
         {
             await wanted.DisposeAsync();
             Console.WriteLine($"Port {port} is in use; another one is taken.");
-            WebApplication other = Build(scene, name, 0);
+            WebApplication other = Build(file, 0);
             await other.StartAsync();
             return other;
         }

@@ -17,7 +17,11 @@ public sealed partial class TabletopPage : IAsyncDisposable
     [Inject]
     public required IJSRuntime Browser { get; set; }
 
-    protected override void OnInitialized() => Session.Changed += StateHasChanged;
+    protected override void OnInitialized()
+    {
+        Session.OnOwnThread = tell => _ = InvokeAsync(tell);
+        Session.Changed += StateHasChanged;
+    }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
@@ -31,8 +35,7 @@ public sealed partial class TabletopPage : IAsyncDisposable
         await _module.InvokeVoidAsync("attach", "tabletop", _hands);
         _ready = true;
         StateHasChanged();
-        await Session.CompleteAsync();
-        StateHasChanged();
+        await Session.Advice.CompleteAsync();
     }
 
     public async ValueTask DisposeAsync()

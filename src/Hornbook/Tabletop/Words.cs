@@ -37,7 +37,7 @@ public static class Words
     public static string KeepOut(BenchSession session)
     {
         ArgumentNullException.ThrowIfNull(session);
-        return (session.Limit, session.KeepOut) switch
+        return (session.Advice.Limit, session.Advice.KeepOut) switch
         {
             (null, _) => "No limit is known here for this frequency: find the local one.",
             (_, null) => "Computing the keep-out distance …",
@@ -45,6 +45,26 @@ public static class Words
                 $"Keep people {Shown.Clearance(shape.OnAxis)} away in front of the source: there its most, {Shown.Power(session.Plan.Source.WorstCasePower)}, "
                 + $"falls to {Shown.Density(limit.PowerDensity(session.Plan.Frequency))}, {limit.Title} ({limit.Instrument}).",
         };
+    }
+
+    /// <summary>What is done to an end, as undo names it.</summary>
+    public static string Moving(BenchEnd end, Pose from, Pose to)
+    {
+        string how = (from.Position != to.Position, from.Turn != to.Turn, from.Tilt != to.Tilt) switch
+        {
+            (true, _, _) => "moving",
+            (_, true, _) => "turning",
+            (_, _, true) => "tilting",
+            _ => "rolling",
+        };
+        return $"{how} the {Name(end).ToLowerInvariant()}";
+    }
+
+    /// <summary>A sentence as the name of a step: "Raise the axis to 60 cm." becomes "‘raise the axis to 60 cm’".</summary>
+    public static string Naming(string sentence)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(sentence);
+        return $"‘{char.ToLowerInvariant(sentence[0])}{sentence[1..].TrimEnd('.')}’";
     }
 
     /// <summary>The reading in one spoken sentence.</summary>

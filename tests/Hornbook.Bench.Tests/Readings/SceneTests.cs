@@ -95,6 +95,17 @@ public sealed class SceneTests
     }
 
     [Fact]
+    public void A_changed_bench_takes_over_the_antennas_that_stayed_as_they_were()
+    {
+        NamedAntenna[] changed = [.. Scene.Plan.Antennas.Skip(1), Scene.Plan.Antennas[0] with { Shape = Scene.Plan.Antennas[1].Shape }];
+        Scene after = Scene.With(Scene.Plan with { Antennas = changed });
+        Assert.All(changed[..^1], same => Assert.Same(Scene.Antenna(same.Name), after.Antenna(same.Name)));
+        Assert.Equal(changed[^1].Shape, after.Antenna(changed[^1].Name).Shape);
+        BenchPlan higher = Scene.Plan with { Frequency = 1.01 * Scene.Plan.Frequency };
+        Assert.Equal(Scene.Of(higher).Read(), Scene.With(higher).Read());
+    }
+
+    [Fact]
     public void An_antenna_that_is_not_there_is_named()
     {
         KeyNotFoundException missing = Assert.Throws<KeyNotFoundException>(() => Scene.Antenna("trumpet"));

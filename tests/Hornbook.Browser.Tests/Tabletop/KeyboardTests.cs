@@ -55,6 +55,10 @@ public sealed class KeyboardTests(ServedPage served)
             await page.FieldBecomesAsync(field, before + change, 1e-9);
             await page.Window.Keyboard.PressAsync("Home");
             await page.FieldBecomesAsync(field, before, 1e-9);
+            await page.Window.Keyboard.PressAsync("Control+z");
+            await page.FieldBecomesAsync(field, before + change, 1e-9);
+            await page.Window.Keyboard.PressAsync("Control+z");
+            await page.FieldBecomesAsync(field, before, 1e-9);
         }
     }
 

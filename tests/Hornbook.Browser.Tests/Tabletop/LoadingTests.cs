@@ -62,7 +62,7 @@ public sealed class LoadingTests(ServedPage served)
     public async Task When_the_program_ends_it_ends_soon_and_the_page_says_so()
     {
         IPage window = await served.WindowAsync(Screen.Wide);
-        await using WebApplication app = TabletopHost.Build(served.Scene, "evening-bench.toml", port: 0);
+        await using WebApplication app = TabletopHost.Build(ExampleBench.File, port: 0);
         await app.StartAsync(TestContext.Current.CancellationToken);
         await window.GotoAsync(app.Urls.Single());
         await window.WaitForSelectorAsync("main[data-ready=yes]");

@@ -8,10 +8,10 @@ using Xunit;
 
 namespace Hornbook.Browser.Tests.Tabletop;
 
-/// <summary>The example bench served to a real browser; started once for all tests.</summary>
+/// <summary>The example bench served to a real browser, which is started once for all tests.</summary>
 public sealed class ServedPage : IAsyncLifetime
 {
-    private WebApplication? _app;
+    private readonly List<WebApplication> _apps = [];
     private IPlaywright? _playwright;
     private IBrowser? _browser;
 
@@ -26,9 +26,7 @@ public sealed class ServedPage : IAsyncLifetime
             return;
         }
 
-        _app = TabletopHost.Build(Scene, "evening-bench.toml", port: 0);
-        await _app.StartAsync();
-        Address = _app.Urls.Single();
+        Address = await ServeAsync();
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
@@ -49,10 +47,19 @@ public sealed class ServedPage : IAsyncLifetime
         }
 
         _playwright?.Dispose();
-        if (_app is not null)
+        foreach (WebApplication app in _apps)
         {
-            await _app.DisposeAsync();
+            await app.DisposeAsync();
         }
+    }
+
+    /// <summary>A program of its own with the example on its desk.</summary>
+    public async Task<string> ServeAsync()
+    {
+        WebApplication app = TabletopHost.Build(ExampleBench.File, port: 0);
+        _apps.Add(app);
+        await app.StartAsync();
+        return app.Urls.Single();
     }
 
     /// <summary>What the scene reads with the receiver in a pose.</summary>
@@ -72,11 +79,11 @@ public sealed class ServedPage : IAsyncLifetime
         return await context.NewPageAsync();
     }
 
-    /// <summary>A window with the page in it, ready for hands.</summary>
-    public async Task<BenchPage> OpenAsync(Screen? screen = null)
+    /// <summary>A window with the page in it, ready for hands; what one test moves, no other sees.</summary>
+    public async Task<BenchPage> OpenAsync(Screen? screen = null, string? address = null)
     {
         IPage window = await WindowAsync(screen ?? Screen.Wide);
-        await window.GotoAsync(Address);
+        await window.GotoAsync(address ?? await ServeAsync());
         await window.WaitForSelectorAsync("main[data-ready=yes]");
         return new BenchPage(window);
     }

@@ -1,8 +1,10 @@
 using CsCheck;
 using Hornbook.Bench.Demonstrations;
+using Hornbook.Bench.Findings;
 using Hornbook.Bench.Readings;
 using Hornbook.Physics;
 using Hornbook.Tabletop;
+using Hornbook.Tabletop.Desk;
 using Hornbook.Testing;
 using Xunit;
 
@@ -23,7 +25,7 @@ public sealed class BenchSessionTests
     [Fact]
     public void It_begins_as_the_file_has_it()
     {
-        Assert.True(_session.StandsAsInFile);
+        Assert.True(_session.StandsAsOpened);
         Assert.Equal(ExampleBench.Scene.Read(), _session.Reading);
     }
 
@@ -37,7 +39,7 @@ public sealed class BenchSessionTests
         Reading expected = ExampleBench.Scene.Read(_session.Plan.Source, _session.Plan.Receiver with { Pose = turned });
         Assert.Equal(expected, _session.Reading);
         Assert.Equal(1, told);
-        Assert.False(_session.StandsAsInFile);
+        Assert.False(_session.StandsAsOpened);
     }
 
     [Fact]
@@ -75,24 +77,103 @@ public sealed class BenchSessionTests
         iter: 300);
 
     [Fact]
-    public void Put_back_restores_the_file()
+    public void Put_back_restores_the_opening_and_can_be_undone()
     {
         Reading filed = _session.Reading;
         _session.Place(BenchEnd.Source, new Pose(new Vector(0.2, 0.1, 0.3), 0.1, 0.1, 0.1));
+        _session.Release();
+        Reading moved = _session.Reading;
         _session.PutBack();
-        Assert.True(_session.StandsAsInFile);
+        Assert.True(_session.StandsAsOpened);
         Assert.Equal(filed, _session.Reading);
+        _session.Undo();
+        Assert.Equal(moved, _session.Reading);
+    }
+
+    [Fact]
+    public void A_drag_of_many_moves_is_one_step()
+    {
+        Pose start = _session.PoseOf(BenchEnd.Receiver);
+        for (int i = 1; i <= 20; i++)
+        {
+            _session.Place(BenchEnd.Receiver, start with { Position = start.Position + new Vector(-0.01 * i, 0.0, 0.0) });
+        }
+
+        Assert.False(_session.History.CanUndo);
+        _session.Release();
+        Assert.Equal("moving the receiver", _session.History.Present.What);
+        Pose end = _session.PoseOf(BenchEnd.Receiver);
+        _session.Undo();
+        Assert.Equal(start, _session.PoseOf(BenchEnd.Receiver));
+        Assert.False(_session.History.CanUndo);
+        _session.Redo();
+        Assert.Equal(end, _session.PoseOf(BenchEnd.Receiver));
+        Assert.False(_session.History.CanRedo);
+    }
+
+    [Fact]
+    public void Undo_in_the_middle_of_a_drag_takes_that_drag_back()
+    {
+        Pose start = _session.PoseOf(BenchEnd.Receiver);
+        _session.Place(BenchEnd.Receiver, start with { Turn = 2.0 });
+        _session.Undo();
+        Assert.Equal(start, _session.PoseOf(BenchEnd.Receiver));
+        Assert.True(_session.History.CanRedo);
+    }
+
+    [Fact]
+    public void Another_window_on_the_same_desk_shows_the_step()
+    {
+        BenchDesk desk = new(ExampleBench.File);
+        using BenchSession one = ExampleBench.Session(desk), other = ExampleBench.Session(desk);
+        one.Place(BenchEnd.Source, one.PoseOf(BenchEnd.Source) with { Turn = 0.5 });
+        Assert.NotEqual(one.Reading, other.Reading);
+        one.Release();
+        Assert.Equal(one.Reading, other.Reading);
+        // What it has in hand meanwhile stays in its hand.
+        other.Place(BenchEnd.Receiver, other.PoseOf(BenchEnd.Receiver) with { Roll = 0.5 });
+        one.Undo();
+        // derived: set above, half a radian.
+        Assert.Equal(0.5, other.PoseOf(BenchEnd.Receiver).Roll);
+        Assert.Equal(ExampleBench.Scene.Plan.Source, other.Source);
+    }
+
+    [Fact]
+    public void What_was_read_before_the_move_stays_to_compare_with()
+    {
+        Assert.Null(_session.Before);
+        Reading first = _session.Reading;
+        _session.Place(BenchEnd.Receiver, _session.PoseOf(BenchEnd.Receiver) with { Turn = 2.9 });
+        Assert.Equal(first, _session.Before);
+        _session.Release();
+        Assert.Equal(first, _session.Before);
+    }
+
+    [Fact]
+    public async Task The_findings_are_those_of_the_bench_as_moved_and_their_move_mends_them()
+    {
+        await _session.Advice.CompleteAsync();
+        Assert.DoesNotContain(_session.Advice.Findings!, f => f.Id == "polarisation-crossed");
+        _session.Place(BenchEnd.Receiver, _session.PoseOf(BenchEnd.Receiver) with { Roll = Math.PI / 3.0 });
+        _session.Release();
+        await _session.Advice.CompleteAsync();
+        Finding crossed = Assert.Single(_session.Advice.Findings!, f => f.Id == "polarisation-crossed");
+        _session.Mend(crossed.Mend!);
+        await _session.Advice.CompleteAsync();
+        Assert.Null(_session.Refusal);
+        Assert.DoesNotContain(_session.Advice.Findings!, f => f.Id == "polarisation-crossed");
+        Assert.Contains("roll the receiver", _session.History.Present.What, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task What_takes_longer_comes_later()
     {
-        Assert.Null(_session.KeepOut);
-        await _session.CompleteAsync();
-        Assert.NotNull(_session.Findings);
-        Assert.NotNull(_session.KeepOut);
-        Assert.NotNull(_session.Limit);
+        Assert.Null(_session.Advice.KeepOut);
+        await _session.Advice.CompleteAsync();
+        Assert.NotNull(_session.Advice.Findings);
+        Assert.NotNull(_session.Advice.KeepOut);
+        Assert.NotNull(_session.Advice.Limit);
         // derived: twice as far in the far zone would be a quarter of the density, so the limit lies within the drawn shape only.
-        Close.Relative(_session.KeepOut.Towards(new Vector(2.0, 0.0, 0.0)), _session.KeepOut.OnAxis, 1e-12);
+        Close.Relative(_session.Advice.KeepOut.Towards(new Vector(2.0, 0.0, 0.0)), _session.Advice.KeepOut.OnAxis, 1e-12);
     }
 }

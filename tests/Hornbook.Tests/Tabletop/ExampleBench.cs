@@ -1,6 +1,7 @@
 using Hornbook.Bench.Files;
 using Hornbook.Bench.Readings;
 using Hornbook.Tabletop;
+using Hornbook.Tabletop.Desk;
 using Hornbook.Testing;
 
 namespace Hornbook.Tests.Tabletop;
@@ -10,10 +11,13 @@ internal static class ExampleBench
 {
     internal const string Name = "evening-bench.toml";
 
-    internal static Scene Scene { get; } =
-        Scene.Of(BenchFile.Read(Repository.At("examples", Name)).Plan ?? throw new InvalidDataException("the example has problems"));
+    internal static BenchFile File { get; } = BenchFile.Parse(System.IO.File.ReadAllText(Repository.At("examples", Name)), Name);
 
-    internal static LoadedBench Loaded { get; } = new(Scene, Name);
+    internal static Scene Scene { get; } = Scene.Of(File.Plan ?? throw new InvalidDataException("the example has problems"));
 
-    internal static BenchSession Session() => new(Loaded);
+    internal static BenchSession Session(BenchDesk? desk = null)
+    {
+        BenchDesk shown = desk ?? new BenchDesk(File);
+        return new BenchSession(shown, new BenchAdvice(shown));
+    }
 }

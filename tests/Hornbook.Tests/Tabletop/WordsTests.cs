@@ -20,8 +20,8 @@ public sealed class WordsTests
     {
         BenchSession session = ExampleBench.Session();
         Assert.StartsWith("Computing", Words.KeepOut(session), StringComparison.Ordinal);
-        await session.CompleteAsync();
-        Assert.Contains(session.Limit!.Title, Words.KeepOut(session), StringComparison.Ordinal);
-        Assert.Contains(Shown.Clearance(session.KeepOut!.OnAxis).ToString(), Words.KeepOut(session), StringComparison.Ordinal);
+        await session.Advice.CompleteAsync();
+        Assert.Contains(session.Advice.Limit!.Title, Words.KeepOut(session), StringComparison.Ordinal);
+        Assert.Contains(Shown.Clearance(session.Advice.KeepOut!.OnAxis).ToString(), Words.KeepOut(session), StringComparison.Ordinal);
     }
 }

@@ -17,17 +17,20 @@ internal static class BenchArgument
     internal static BenchPlan Plan(string path)
     {
         BenchFile file = BenchFile.Read(path);
-        return file.Plan ?? throw new BadInputException(string.Join('\n', file.Problems.Select(p => p.Message)));
+        return file.Plan ?? throw Wrong(file);
     }
+
+    /// <summary>What is wrong with a file that is not usable or whose guides carry no wave.</summary>
+    internal static BadInputException Wrong(BenchFile file) => new(file.IsUsable
+        ? $"{file.Name}: a guide carries no wave at this frequency; 'hornbook check {file.Name}' says which, and what to do"
+        : string.Join('\n', file.Problems.Select(p => p.Message)));
 
     /// <summary>A bench made ready to compute.</summary>
     /// <exception cref="BadInputException">The file is wrong, or a guide of the bench carries no wave.</exception>
     internal static Scene Scene(string path)
     {
-        BenchPlan plan = Plan(path);
-        return Bench.Readings.Scene.CanRead(plan)
-            ? Bench.Readings.Scene.Of(plan)
-            : throw new BadInputException($"{path}: a guide carries no wave at this frequency; 'hornbook check {path}' says which, and what to do");
+        BenchFile file = BenchFile.Read(path);
+        return file.Plan is { } plan && Bench.Readings.Scene.CanRead(plan) ? Bench.Readings.Scene.Of(plan) : throw Wrong(file);
     }
 
     /// <summary>Lets a shell complete names that stand in the bench file typed before.</summary>

@@ -25,7 +25,7 @@ public sealed partial class SourceZones
     {
         _mouth = Session.Sheet.Project(View, Pose.Position);
         _nearMm = 1e3 * Session.NearZone;
-        _keepOut = Session.KeepOut is { OnAxis: > 0.0 } shape ? Outline(shape) : string.Empty;
+        _keepOut = Session.Advice.KeepOut is { OnAxis: > 0.0 } shape ? Outline(shape) : string.Empty;
         Vector forward = Pose.Forward;
         _looks = Math.Atan2(View == SheetView.Plan ? forward.Y : forward.Z, forward.X);
         _frame = View == SheetView.Plan ? "plan-frame" : "elevation-frame";

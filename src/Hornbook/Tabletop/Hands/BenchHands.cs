@@ -38,6 +38,14 @@ public sealed class BenchHands(BenchSession session)
         }
     }
 
+    /// <summary>Lets go: the whole drag is one step.</summary>
+    [JSInvokable]
+    public void Release()
+    {
+        _drag = null;
+        session.Release();
+    }
+
     /// <summary>A key was pressed on an end.</summary>
     [JSInvokable]
     public void Press(string end, string grip, string view, string key, bool fine)
@@ -45,9 +53,24 @@ public sealed class BenchHands(BenchSession session)
         BenchEnd pressed = Named<BenchEnd>(end);
         Pose now = session.PoseOf(pressed);
         Pose? next = key == "Home"
-            ? session.FiledPose(pressed)
+            ? session.OpenedPose(pressed)
             : KeyMoves.After(now, Named<Grip>(grip), Named<SheetView>(view), key, fine);
         session.Place(pressed, next ?? now);
+        session.Release(run: $"{end} {grip} {view} {key}");
+    }
+
+    /// <summary>Control with Z, and with Shift too.</summary>
+    [JSInvokable]
+    public void Travel(bool forward)
+    {
+        if (forward)
+        {
+            session.Redo();
+        }
+        else
+        {
+            session.Undo();
+        }
     }
 
     private static T Named<T>(string name)

@@ -58,6 +58,13 @@ public sealed record SheetLayout
         return new SheetLayout(plan.Table, Math.Max(LeastHeadroom, Math.Ceiling(10.0 * (highest + 0.12)) / 10.0));
     }
 
+    /// <summary>This sheet, or a higher one where something of a changed bench would stand at its upper edge; another table gets a new sheet.</summary>
+    public SheetLayout Grown(BenchPlan plan)
+    {
+        SheetLayout fitting = For(plan);
+        return fitting.Table.Length == Table.Length && fitting.Table.Width == Table.Width && fitting.Headroom <= Headroom ? this : fitting;
+    }
+
     /// <summary>Where a place of the bench is seen.</summary>
     public SheetPoint Project(SheetView view, Vector place) => view == SheetView.Plan
         ? new SheetPoint(1e3 * place.X, -1e3 * place.Y)

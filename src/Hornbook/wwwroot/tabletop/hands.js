@@ -17,13 +17,14 @@ export function attach(rootId, hands) {
   const gone = new AbortController();
   detach = () => gone.abort();
   let held = null;
+  let typing = null;
 
   root.addEventListener('pointerdown', event => {
     const grip = event.target.closest('[data-grip]');
     if (!grip || event.button !== 0 || held) { return; }
     // The scale of the first touch holds for the whole drag: a line of text that grows elsewhere must not move the hand.
     const toSheet = grip.ownerSVGElement.getScreenCTM().inverse();
-    held = { toSheet, pointer: event.pointerId, waiting: null, busy: true };
+    held = { toSheet, pointer: event.pointerId, waiting: null, busy: true, over: false };
     grip.setPointerCapture(event.pointerId);
     grip.focus({ preventScroll: true });
     event.preventDefault();
@@ -41,7 +42,11 @@ export function attach(rootId, hands) {
 
   for (const end of ['pointerup', 'pointercancel', 'lostpointercapture']) {
     root.addEventListener(end, event => {
-      if (held && event.pointerId === held.pointer) { held = null; }
+      if (!held || event.pointerId !== held.pointer) { return; }
+      const mine = held;
+      held = null;
+      mine.over = true;
+      send(mine);
     }, { signal: gone.signal });
   }
 
@@ -53,8 +58,23 @@ export function attach(rootId, hands) {
     hands.invokeMethodAsync('Press', end, grip.dataset.grip, view, event.key, event.shiftKey);
   }, { signal: gone.signal });
 
+  // Undo and redo from anywhere, except from a field in which something is typed that was not taken yet: there the browser's own holds.
+  root.addEventListener('input', event => { typing = event.target; }, { signal: gone.signal });
+  root.addEventListener('change', () => { typing = null; }, { signal: gone.signal });
+  document.addEventListener('keydown', event => {
+    const redo = event.shiftKey || event.key.toLowerCase() === 'y';
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || !/^[zy]$/i.test(event.key) || typing === document.activeElement) { return; }
+    event.preventDefault();
+    if (!held) { hands.invokeMethodAsync('Travel', redo); }
+  }, { signal: gone.signal });
+
   function send(drag) {
-    if (drag.busy || !drag.waiting) { return; }
+    if (drag.busy) { return; }
+    if (!drag.waiting) {
+      // The last move has been drawn: now the drag becomes one step.
+      if (drag.over) { drag.over = false; hands.invokeMethodAsync('Release'); }
+      return;
+    }
     const { x, y, since } = drag.waiting;
     drag.waiting = null;
     drag.busy = true;

@@ -43,10 +43,10 @@ public sealed class BenchSheetTests : IDisposable
     {
         IRenderedComponent<BenchSheet> sheet = _browser.Render<BenchSheet>(p => p.Add(c => c.Session, _session));
         Assert.Empty(sheet.FindAll(".zones .keep-out"));
-        await _session.CompleteAsync();
+        await _session.Advice.CompleteAsync();
         sheet.Render(p => p.Add(c => c.Session, _session));
         Assert.Equal(2, sheet.FindAll(".zones .keep-out").Count);
-        Assert.Contains(Shown.Clearance(_session.KeepOut!.OnAxis).ToString(), sheet.Markup, StringComparison.Ordinal);
+        Assert.Contains(Shown.Clearance(_session.Advice.KeepOut!.OnAxis).ToString(), sheet.Markup, StringComparison.Ordinal);
     }
 
     [Fact]

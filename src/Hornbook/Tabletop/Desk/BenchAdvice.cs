@@ -1,0 +1,80 @@
+using Hornbook.Bench.Findings;
+using Hornbook.Bench.Readings;
+using Hornbook.Physics.Exposure;
+
+namespace Hornbook.Tabletop.Desk;
+
+/// <summary>What is to be said about the bench as it stands on the desk; computed beside the page, which never waits for it.</summary>
+public sealed class BenchAdvice : IDisposable
+{
+    private readonly BenchDesk _desk;
+    private readonly Lock _gate = new();
+    private readonly Latest<Scene, IReadOnlyList<Finding>> _findings = new(BenchFindings.Of);
+    private readonly Latest<KeepOutQuestion, KeepOutShape?> _keepOut = new((question, _, _) => question.Answer());
+    private KeepOutQuestion? _keepOutAsked;
+    private Scene? _lookedOver;
+    private Task _working = Task.CompletedTask;
+
+    public BenchAdvice(BenchDesk desk)
+    {
+        ArgumentNullException.ThrowIfNull(desk);
+        _desk = desk;
+        _desk.Changed += Ask;
+        _findings.Changed += Tell;
+        _keepOut.Changed += Tell;
+    }
+
+    /// <summary>Raised when there is something new to show; on any thread.</summary>
+    public event Action? Changed;
+
+    /// <summary>What to know of the bench, worst first; while <see cref="IsLooking"/> that of the bench before. Null before the first.</summary>
+    public IReadOnlyList<Finding>? Findings => _findings.Answer;
+
+    /// <summary>Whether the bench has changed since <see cref="Findings"/> and is being looked over.</summary>
+    public bool IsLooking => _findings.IsBusy;
+
+    /// <summary>Share of that which is done [-].</summary>
+    public double Looked => _findings.Done;
+
+    /// <summary>The limit behind <see cref="KeepOut"/>; null where none is known at the frequency.</summary>
+    public ExposureLimit? Limit => KeepOutQuestion.Of(_desk.Now.Scene).Limit;
+
+    /// <summary>How far to stay away from the source; null while it is computed (an old one could be too small), and where no limit is known.</summary>
+    public KeepOutShape? KeepOut => _keepOut.IsBusy ? null : _keepOut.Answer;
+
+    /// <summary>Begins to look, at the first page; ends when all is there.</summary>
+    public Task CompleteAsync()
+    {
+        Ask();
+        return _working;
+    }
+
+    public void Dispose()
+    {
+        _desk.Changed -= Ask;
+        _findings.Dispose();
+        _keepOut.Dispose();
+    }
+
+    private void Ask()
+    {
+        lock (_gate)
+        {
+            Scene scene = _desk.Now.Scene;
+            if (scene == _lookedOver)
+            {
+                return;
+            }
+
+            _lookedOver = scene;
+            KeepOutQuestion keepOut = KeepOutQuestion.Of(scene);
+            Task distance = keepOut == _keepOutAsked ? _working : _keepOut.Ask(keepOut);
+            _keepOutAsked = keepOut;
+            _working = Task.WhenAll(distance, _findings.Ask(scene));
+        }
+
+        Tell();
+    }
+
+    private void Tell() => Changed?.Invoke();
+}

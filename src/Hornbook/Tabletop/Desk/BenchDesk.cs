@@ -1,0 +1,132 @@
+using Hornbook.Bench.Files;
+using Hornbook.Bench.Files.Editing;
+using Hornbook.Bench.Layout;
+using Hornbook.Bench.Readings;
+
+namespace Hornbook.Tabletop.Desk;
+
+/// <summary>The bench that is worked on: one for all windows of this machine, so that each shows what the other does. Safe from any thread.</summary>
+public sealed class BenchDesk
+{
+    // Presses of one key that follow each other within this are one step to be undone.
+    private static readonly TimeSpan RunPause = TimeSpan.FromSeconds(1.0);
+
+    private readonly Lock _gate = new();
+    private readonly TimeProvider _time;
+
+    public BenchDesk(BenchFile file, TimeProvider? time = null)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        _time = time ?? TimeProvider.System;
+        Opened = new BenchStep(file, "opening the bench", At: _time.GetTimestamp());
+        Now = new DeskState(new History<BenchStep>(Opened), Scene.Of(Opened.Plan));
+    }
+
+    /// <summary>Raised after each change, on the thread that made it.</summary>
+    public event Action? Changed;
+
+    /// <summary>The bench as it was when the program was started.</summary>
+    public BenchStep Opened { get; }
+
+    public DeskState Now { get; private set; }
+
+    /// <summary>Changes values of the bench as one step.</summary>
+    /// <param name="what">What is done, as undo names it.</param>
+    /// <param name="changes">Keys of the bench file and their new values; keys that stay as they are make no step.</param>
+    /// <param name="run">What belongs together when it comes in quick succession; null for a step of its own.</param>
+    /// <returns>Why it cannot be; null where it was done.</returns>
+    public string? Edit(string what, IReadOnlyList<BenchChange> changes, string? run = null)
+    {
+        lock (_gate)
+        {
+            (BenchFile file, string? refusal) = Edited(Now.File, changes);
+            if (refusal is not null)
+            {
+                return refusal;
+            }
+
+            if (file.Text == Now.File.Text)
+            {
+                return null;
+            }
+
+            BenchStep step = new(file, what, run, _time.GetTimestamp());
+            Now = Now.With(Continues(step) ? Now.History.Instead(step) : Now.History.Then(step));
+        }
+
+        Changed?.Invoke();
+        return null;
+    }
+
+    /// <summary>Puts another text in the place of this one, such as one that an editor wrote.</summary>
+    /// <returns>Why it cannot be; null where it was done.</returns>
+    public string? Replace(string what, BenchFile file)
+    {
+        if (Refusal(file) is string refusal)
+        {
+            return refusal;
+        }
+
+        lock (_gate)
+        {
+            if (file.Text == Now.File.Text)
+            {
+                return null;
+            }
+
+            Now = Now.With(Now.History.Then(new BenchStep(file, what, At: _time.GetTimestamp())));
+        }
+
+        Changed?.Invoke();
+        return null;
+    }
+
+    public void Undo() => Travel(history => history.Undo());
+
+    public void Redo() => Travel(history => history.Redo());
+
+    /// <summary>Why a file cannot be worked with; null where it can.</summary>
+    public static string? Refusal(BenchFile file)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        return file.Plan switch
+        {
+            null => file.Problems[0].Message,
+            BenchPlan plan when !Scene.CanRead(plan) => $"{file.Name}: a guide carries no wave at this frequency",
+            _ => null,
+        };
+    }
+
+    private static (BenchFile File, string? Refusal) Edited(BenchFile file, IReadOnlyList<BenchChange> changes)
+    {
+        try
+        {
+            BenchFile edited = file.Edit(changes);
+            return (edited, Refusal(edited));
+        }
+        catch (ArgumentException gone)
+        {
+            // What was shown when the hand reached for it is no longer in the file.
+            return (file, gone.Message);
+        }
+    }
+
+    private void Travel(Func<History<BenchStep>, History<BenchStep>> way)
+    {
+        lock (_gate)
+        {
+            History<BenchStep> there = way(Now.History);
+            if (there == Now.History)
+            {
+                return;
+            }
+
+            Now = Now.With(there);
+        }
+
+        Changed?.Invoke();
+    }
+
+    private bool Continues(BenchStep step) => step.Run is not null && step.Run == Now.History.Present.Run
+        && _time.GetElapsedTime(Now.History.Present.At, step.At) < RunPause;
+}
