@@ -16,6 +16,7 @@ public sealed class RectangularSurface : PanelSurface
         Height = Require.Positive(height);
         Vector[] corners = [Corner(-0.5, -0.5), Corner(0.5, -0.5), Corner(0.5, 0.5), Corner(-0.5, 0.5)];
         Rims = [.. corners.Select((corner, i) => new StraightRim(corner, corners[(i + 1) % 4], Front))];
+        Loops = [corners];
     }
 
     /// <inheritdoc/>
@@ -25,7 +26,13 @@ public sealed class RectangularSurface : PanelSurface
     public override double Height { get; }
 
     /// <inheritdoc/>
+    public override bool IsFlat => true;
+
+    /// <inheritdoc/>
     public override IReadOnlyList<Rim> Rims { get; }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<IReadOnlyList<Vector>> Loops { get; }
 
     /// <inheritdoc/>
     public override IReadOnlyList<Cell> Cells(double spacing)

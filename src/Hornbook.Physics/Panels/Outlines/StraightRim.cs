@@ -27,7 +27,9 @@ internal sealed class StraightRim : Rim
         Vector offset = point - _start;
         double along = Vector.Dot(offset, _tangent);
         double distance = Vector.Dot(offset, _inward);
-        return along >= 0.0 && along <= Length && distance > 0.0
+
+        // Of two pieces that go on in line, only one is met where they join.
+        return along >= 0.0 && along < Length && distance > 0.0
             ? new RimFoot(_start + (_tangent * along), _inward, _normal, distance)
             : null;
     }
