@@ -83,10 +83,10 @@ public sealed class BenchFile
         return file.Wrong is PlacedProblem wrong ? Refused(path, file.Text, wrong) : Parse(file.Text, path);
     }
 
-    /// <summary>The file with values changed; all else in the text stays, character by character.</summary>
+    /// <summary>The file with values or whole tables changed; all else in the text stays, character by character.</summary>
     /// <param name="changes">What to change, in order. A value that does not fit gives a file with that problem.</param>
     /// <exception cref="InvalidOperationException">This file is not usable: there is no telling where its values stand.</exception>
-    /// <exception cref="ArgumentException">The format has no such key, or the file no such table.</exception>
+    /// <exception cref="ArgumentException">The format has no such key, or the file no such table, or a new table's name is taken.</exception>
     public BenchFile Edit(params IEnumerable<BenchChange> changes)
     {
         ArgumentNullException.ThrowIfNull(changes);

@@ -3,7 +3,7 @@ using Hornbook.Physics;
 
 namespace Hornbook.Bench.Files.Editing;
 
-/// <summary>One value of a bench file to be changed.</summary>
+/// <summary>One thing of a bench file to be changed: a value, or a whole named table.</summary>
 public sealed record BenchChange
 {
     private BenchChange(string key) => Key = key;
@@ -16,6 +16,9 @@ public sealed record BenchChange
 
     /// <summary>The new value in SI, to be written in the unit that the file uses there; null where <see cref="Text"/> is given.</summary>
     public double? Value { get; private init; }
+
+    /// <summary>What becomes of a whole table; null where a value is changed.</summary>
+    internal TableChange? Table { get; private init; }
 
     /// <summary>A key set to a text, such as "35 cm" or the name of an antenna.</summary>
     public static BenchChange ToText(string key, string text)
@@ -35,14 +38,50 @@ public sealed record BenchChange
             : throw new ArgumentOutOfRangeException(nameof(value), value, FormattableString.Invariant($"{key} = {value}; must be finite"));
     }
 
+    /// <summary>A key set to true or false.</summary>
+    public static BenchChange ToTruth(string key, bool truth) => ToText(key, truth ? "true" : "false");
+
     /// <summary>One end of the bench put in another pose; only what differs from the file is written.</summary>
-    public static IReadOnlyList<BenchChange> ToPose(BenchEnd end, Pose pose)
+    public static IReadOnlyList<BenchChange> ToPose(BenchEnd end, Pose pose) => ToPose(end == BenchEnd.Source ? "source" : "receiver", pose);
+
+    /// <summary>A thing put in another pose; only what differs from the file is written.</summary>
+    /// <param name="table">Its table: "source", "panels.grid".</param>
+    /// <param name="pose">The pose.</param>
+    public static IReadOnlyList<BenchChange> ToPose(string table, Pose pose)
     {
-        string table = end == BenchEnd.Source ? "source" : "receiver";
+        ArgumentException.ThrowIfNullOrEmpty(table);
         return
         [
             ToValue($"{table}.x", pose.Position.X), ToValue($"{table}.y", pose.Position.Y), ToValue($"{table}.z", pose.Position.Z),
             ToValue($"{table}.turn", pose.Turn), ToValue($"{table}.tilt", pose.Tilt), ToValue($"{table}.roll", pose.Roll),
         ];
+    }
+
+    /// <summary>A new named table, such as a panel; it is put below the last of its kind.</summary>
+    /// <param name="table">The table with its name: "panels.grid-2".</param>
+    /// <param name="lines">The lines below its header: "kind = \"metal plate\"" and so on.</param>
+    public static BenchChange ToNew(string table, params IReadOnlyList<string> lines)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(table);
+        ArgumentNullException.ThrowIfNull(lines);
+        return new BenchChange(table) { Table = new NewTable([.. lines]) };
+    }
+
+    /// <summary>A named table once more under another name, with the comments that stand beside its values; it is put below the last of its kind.</summary>
+    /// <param name="table">The table that is copied: "panels.grid".</param>
+    /// <param name="name">The name of the copy: "grid-2".</param>
+    public static BenchChange ToCopy(string table, string name)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(table);
+        ArgumentException.ThrowIfNullOrEmpty(name);
+        return new BenchChange(table) { Table = new CopiedTable(name) };
+    }
+
+    /// <summary>A named table taken out, with the comments inside it and those that stand directly above it; all other comments stay.</summary>
+    /// <param name="table">The table: "panels.grid".</param>
+    public static BenchChange ToNothing(string table)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(table);
+        return new BenchChange(table) { Table = new NoTable() };
     }
 }

@@ -4,15 +4,20 @@ using Hornbook.Bench.Files.Syntax;
 
 namespace Hornbook.Bench.Files.Editing;
 
-/// <summary>Changes single values in the text of a bench file; every other character stays.</summary>
+/// <summary>Changes the text of a bench file; every other character stays.</summary>
 internal static class TextEditor
 {
-    /// <summary>The text with one value changed.</summary>
+    /// <summary>The text with one value or one table changed.</summary>
     /// <param name="text">TOML in which nothing is wrong.</param>
     /// <param name="change">What to change.</param>
     /// <exception cref="ArgumentException">The format has no such key, or the file no such table.</exception>
     internal static string Apply(string text, BenchChange change)
     {
+        if (change.Table is TableChange table)
+        {
+            return TableEditor.Apply(text, change.Key, table);
+        }
+
         KeyPath path = KeyPath.Follow(change.Key, TomlText.Read(text).Root);
         Entry? entry = path.Table?.Find(path.Rule.Name);
         if (change.Value is double value && IsAlready(value, entry, path.Rule))
@@ -61,7 +66,7 @@ internal static class TextEditor
     /// <summary>A value as TOML, in the quotes that stood there.</summary>
     private static string Literal(string wanted, ValueRule rule, string was)
     {
-        bool bare = rule is CountRule || (rule is RatioRule && !wanted.EndsWith("dB", StringComparison.Ordinal));
+        bool bare = rule is CountRule or TruthRule || (rule is RatioRule && !wanted.EndsWith("dB", StringComparison.Ordinal));
         return bare ? wanted
             : was.StartsWith('\'') && !was.StartsWith("'''", StringComparison.Ordinal) && !wanted.Contains('\'', StringComparison.Ordinal) ? $"'{wanted}'"
             : $"\"{wanted.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
