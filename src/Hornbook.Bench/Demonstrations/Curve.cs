@@ -32,7 +32,8 @@ public sealed record Curve(Abscissa Abscissa, IReadOnlyList<CurvePoint> Points)
         Scene scene, Demonstration demonstration, IProgress<double>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(scene);
-        IReadOnlyList<Setting> settings = Course.Of(scene.Plan, demonstration);
+        ArgumentNullException.ThrowIfNull(demonstration);
+        IReadOnlyList<Setting> settings = demonstration.Course(scene.Plan);
         CurvePoint[] points = new CurvePoint[settings.Count];
         int done = 0;
         Parallel.For(0, points.Length, new ParallelOptions { CancellationToken = cancellation }, i =>
@@ -40,7 +41,7 @@ public sealed record Curve(Abscissa Abscissa, IReadOnlyList<CurvePoint> Points)
             points[i] = PointOf(scene, settings[i]);
             progress?.Report((double)Interlocked.Increment(ref done) / points.Length);
         });
-        return new Curve(Course.AbscissaOf(demonstration), points);
+        return new Curve(demonstration.Abscissa, points);
     }
 
     // To a millionth of a decibel, so that the last bit does not choose between the two sides of a symmetrical bench.

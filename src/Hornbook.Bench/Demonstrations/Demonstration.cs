@@ -1,5 +1,25 @@
+using Hornbook.Bench.Layout;
+using Hornbook.Bench.Readings;
+
 namespace Hornbook.Bench.Demonstrations;
 
 /// <summary>Something that is shown: one thing is moved or changed while the rest stands.</summary>
 /// <param name="Name">Short and unique within a bench; used on the command line.</param>
-public abstract record Demonstration(string Name);
+public abstract record Demonstration(string Name)
+{
+    /// <summary>What is changed along it.</summary>
+    public abstract Abscissa Abscissa { get; }
+
+    /// <summary>What is done, in a few words: "the receiver is rolled".</summary>
+    public abstract string Act { get; }
+
+    /// <summary>The settings in the order shown. Geometry only; nothing is computed of waves.</summary>
+    /// <param name="plan">The bench as it stands.</param>
+    public abstract IReadOnlyList<Setting> Course(BenchPlan plan);
+
+    /// <summary>What its curve is worth beside the antennas' own numbers and the books'.</summary>
+    internal abstract Evaluation Evaluate(Scene scene, Curve curve);
+
+    /// <summary>What the audience will hear, one sentence with numbers.</summary>
+    internal abstract string Heard(Scene scene, Curve curve, Evaluation evaluation);
+}

@@ -11,16 +11,7 @@ internal static class Hearing
     /// <summary>The highest pitch that is counted in steps: what most people hear at all [Hz].</summary>
     private const double HighestHeard = 20e3;
 
-    internal static string Of(Scene scene, Demonstration demonstration, Curve curve, Evaluation evaluation) => (demonstration, evaluation) switch
-    {
-        (BeamWidthDemonstration d, BeamWidthEvaluation e) => BeamWidth(scene, d, e, curve),
-        (AntennaChangeDemonstration, _) => AntennaChange(curve),
-        (DistanceDemonstration, _) => Distance(scene, curve),
-        (PolarisationDemonstration, _) => Polarisation(curve),
-        _ => throw new ArgumentException($"nothing is known of how {demonstration.GetType().Name} sounds", nameof(demonstration)),
-    };
-
-    private static string BeamWidth(Scene scene, BeamWidthDemonstration demonstration, BeamWidthEvaluation evaluation, Curve curve)
+    internal static string BeamWidth(Scene scene, BeamWidthDemonstration demonstration, BeamWidthEvaluation evaluation, Curve curve)
     {
         string end = demonstration.Turned == BenchEnd.Source ? "source" : "receiver";
         CurvePoint peak = curve.Strongest;
@@ -31,13 +22,13 @@ internal static class Hearing
             + $"to {half}{InWords.Tone(curve.Weakest.Reading.Heard)} at {Place(curve, curve.Weakest)}: {Steps(curve)}.";
     }
 
-    private static string AntennaChange(Curve curve)
+    internal static string AntennaChange(Curve curve)
     {
         IEnumerable<string> heard = curve.Points.Select(p => $"{InWords.Tone(p.Reading.Heard)} with {Place(curve, p)}");
         return $"The tone is {InWords.Joined([.. heard])}: {Steps(curve)} between the weakest and the strongest.";
     }
 
-    private static string Distance(Scene scene, Curve curve)
+    internal static string Distance(Scene scene, Curve curve)
     {
         CurvePoint nearest = curve.Points.MinBy(p => p.Setting.At)!;
         CurvePoint farthest = curve.Points.MaxBy(p => p.Setting.At)!;
@@ -52,10 +43,10 @@ internal static class Hearing
     private static Reading TwiceAsFar(Scene scene, CurvePoint nearest)
     {
         Setting setting = nearest.Setting;
-        return scene.Read(setting.Source, Course.OnAxis(setting.Source, setting.Receiver, Doubling * setting.At));
+        return scene.Read(setting.Source, Moves.OnAxis(setting.Source, setting.Receiver, Doubling * setting.At));
     }
 
-    private static string Polarisation(Curve curve) =>
+    internal static string Polarisation(Curve curve) =>
         $"As you roll the receiver, the tone {Goes(curve)} from {InWords.Tone(curve.Strongest.Reading.Heard)} at {Place(curve, curve.Strongest)} "
         + $"to {InWords.Tone(curve.Weakest.Reading.Heard)} at {Place(curve, curve.Weakest)}: {Steps(curve)}.";
 

@@ -16,15 +16,9 @@ public sealed record Prediction(
     public static Prediction Of(
         Scene scene, Demonstration demonstration, IProgress<double>? progress = null, CancellationToken cancellation = default)
     {
+        ArgumentNullException.ThrowIfNull(demonstration);
         Curve curve = Curve.Of(scene, demonstration, progress, cancellation);
-        Evaluation evaluation = demonstration switch
-        {
-            BeamWidthDemonstration d => BeamWidthEvaluation.Of(scene, d, curve),
-            AntennaChangeDemonstration d => AntennaChangeEvaluation.Of(scene, d, curve),
-            DistanceDemonstration => DistanceEvaluation.Of(scene, curve),
-            PolarisationDemonstration => PolarisationEvaluation.Of(curve),
-            _ => throw new ArgumentException($"no evaluation is known for {demonstration.GetType().Name}", nameof(demonstration)),
-        };
-        return new Prediction(demonstration, curve, evaluation, Hearing.Of(scene, demonstration, curve, evaluation), CurveLimits.Of(scene, curve));
+        Evaluation evaluation = demonstration.Evaluate(scene, curve);
+        return new Prediction(demonstration, curve, evaluation, demonstration.Heard(scene, curve, evaluation), CurveLimits.Of(scene, curve));
     }
 }

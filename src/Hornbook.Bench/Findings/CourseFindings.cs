@@ -10,7 +10,7 @@ internal static class CourseFindings
 
     private static IEnumerable<Finding> Of(BenchPlan plan, DistanceDemonstration demonstration)
     {
-        IReadOnlyList<Setting> course = Course.Of(plan, demonstration);
+        IReadOnlyList<Setting> course = demonstration.Course(plan);
         Setting[] on = [.. course.Where(s => PlaceFindings.Beyond(plan.Table, s.Receiver.Pose.Position) == 0.0)];
         if (on.Length == course.Count)
         {

@@ -79,7 +79,7 @@ internal static class ExposureFindings
     /// <summary>Demonstrations that turn the source, or change its antenna: for a moment others are in the beam.</summary>
     private static IEnumerable<Finding> Swept(Inspection bench, Demonstration demonstration, ExposureLimit limit, double allowed)
     {
-        Setting[] moved = [.. Course.Of(bench.Plan, demonstration).Where(s => s.Source != bench.Source)];
+        Setting[] moved = [.. demonstration.Course(bench.Plan).Where(s => s.Source != bench.Source)];
         int stride = Math.Max(1, moved.Length / MostSettings);
         TableEdge worst = moved.Where((_, i) => i % stride == 0).Select(s => EdgeAt(bench, s.Source)).DefaultIfEmpty().MaxBy(edge => edge.Density);
         if (worst.Density <= allowed)

@@ -13,7 +13,7 @@ public sealed class EvaluationTests
 
     private static BenchPlan FarAway { get; } = GoodBench.Plan with
     {
-        Receiver = Course.OnAxis(GoodBench.Plan.Source, GoodBench.Plan.Receiver, Far) with { Antenna = "open" },
+        Receiver = Moves.OnAxis(GoodBench.Plan.Source, GoodBench.Plan.Receiver, Far) with { Antenna = "open" },
     };
 
     public sealed class OfABeamWidth

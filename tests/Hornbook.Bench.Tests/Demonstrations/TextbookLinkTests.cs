@@ -73,5 +73,5 @@ public sealed class TextbookLinkTests
     private static TextbookComparison Beside(double distance) => TextbookLink.TiedTo(Scene, Scene.Plan.Source, At(distance))
         .Beside(Scene.Plan.Source, At(distance), Scene.Read(Scene.Plan.Source, At(distance)).Link);
 
-    private static ReceiverEnd At(double distance) => Course.OnAxis(Scene.Plan.Source, Scene.Plan.Receiver, distance);
+    private static ReceiverEnd At(double distance) => Moves.OnAxis(Scene.Plan.Source, Scene.Plan.Receiver, distance);
 }

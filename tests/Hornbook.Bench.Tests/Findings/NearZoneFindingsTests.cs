@@ -40,6 +40,6 @@ public sealed class NearZoneFindingsTests
 
     private static BenchPlan At(double distance) => Checking.Bare with
     {
-        Receiver = Course.OnAxis(Checking.Bare.Source, Checking.Bare.Receiver, distance),
+        Receiver = Moves.OnAxis(Checking.Bare.Source, Checking.Bare.Receiver, distance),
     };
 }

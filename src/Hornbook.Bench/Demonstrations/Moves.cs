@@ -1,0 +1,55 @@
+using Hornbook.Bench.Layout;
+using Hornbook.Physics;
+
+namespace Hornbook.Bench.Demonstrations;
+
+/// <summary>How hands move what stands on the bench. Geometry only.</summary>
+public static class Moves
+{
+    /// <summary>The receiver on the source's axis, its mouth at a distance from the source's.</summary>
+    /// <param name="source">The sending end.</param>
+    /// <param name="receiver">The receiving end, whose direction is kept.</param>
+    /// <param name="distance">Mouth to mouth [m].</param>
+    public static ReceiverEnd OnAxis(SourceEnd source, ReceiverEnd receiver, double distance)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        ArgumentNullException.ThrowIfNull(receiver);
+        return receiver with { Pose = receiver.Pose with { Position = source.Pose.ToBench(new Vector(distance, 0.0, 0.0)) } };
+    }
+
+    /// <summary>Turned further about the vertical, on the spot.</summary>
+    internal static Pose Turned(this Pose pose, double angle) => pose with { Turn = pose.Turn + angle };
+
+    /// <summary>Rolled further about its own axis.</summary>
+    internal static Pose Rolled(this Pose pose, double angle) => pose with { Roll = pose.Roll + angle };
+
+    /// <summary>Moved along a direction of its own frame.</summary>
+    internal static Pose Shifted(this Pose pose, Vector own) => pose with { Position = pose.ToBench(own) };
+
+    /// <summary>Swung about a vertical line through a point: place and direction turn together.</summary>
+    internal static Pose Swung(this Pose pose, Vector about, double angle)
+    {
+        (double sin, double cos) = Math.SinCos(angle);
+        Vector arm = pose.Position - about;
+        Vector swung = new((arm.X * cos) - (arm.Y * sin), (arm.X * sin) + (arm.Y * cos), arm.Z);
+        return pose with { Position = about + swung, Turn = pose.Turn + angle };
+    }
+
+    /// <summary>The panels with one of them put in and held as a function of its pose says; the others stay as they are.</summary>
+    /// <exception cref="KeyNotFoundException">There is no panel of that name.</exception>
+    internal static IReadOnlyList<BenchPanel> PutIn(this IReadOnlyList<BenchPanel> panels, string name, Func<Pose, Pose>? held = null)
+    {
+        if (panels.All(panel => panel.Name != name))
+        {
+            throw new KeyNotFoundException($"no panel is called '{name}'");
+        }
+
+        return [.. panels.Select(panel => panel.Name == name
+            ? panel with { Stands = true, Pose = held is null ? panel.Pose : held(panel.Pose) }
+            : panel)];
+    }
+
+    /// <summary>Values from first to last, evenly.</summary>
+    internal static IEnumerable<double> Evenly(double from, double to, int points) =>
+        Enumerable.Range(0, points).Select(i => from + ((to - from) * i / (points - 1)));
+}
