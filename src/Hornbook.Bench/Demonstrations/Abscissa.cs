@@ -18,6 +18,15 @@ public sealed record Abscissa(string Name, string Unit, double PerSi)
     /// <summary>The place of an antenna in the order shown, from 1.</summary>
     public static Abscissa Antenna { get; } = new("antenna", string.Empty, 1.0);
 
+    /// <summary>The place of a panel in the order shown, from 0 for none.</summary>
+    public static Abscissa Panel { get; } = new("panel", string.Empty, 1.0);
+
+    /// <summary>How far a thing is moved off its present place, in millimetres.</summary>
+    public static Abscissa Shift { get; } = new("shift", "mm", 1000.0);
+
+    /// <summary>How far a thing is swung about another off its present place, in degrees.</summary>
+    public static Abscissa Swing { get; } = new("swing", "deg", 180.0 / Math.PI);
+
     /// <summary>A number in SI units as it is shown.</summary>
     public double Shown(double si) => si * PerSi;
 }

@@ -51,12 +51,12 @@ internal static class Hearing
         + $"to {InWords.Tone(curve.Weakest.Reading.Heard)} at {Place(curve, curve.Weakest)}: {Steps(curve)}.";
 
     /// <summary>Where the tone goes as the wave weakens: a tone law may run either way.</summary>
-    private static string Goes(Curve curve) =>
+    internal static string Goes(Curve curve) =>
         curve.Strongest.Reading.Heard.Tone >= curve.Weakest.Reading.Heard.Tone ? "falls" : "rises";
 
-    private static string Place(Curve curve, CurvePoint point) => InWords.Place(curve.Abscissa, point.Setting);
+    internal static string Place(Curve curve, CurvePoint point) => InWords.Place(curve.Abscissa, point.Setting);
 
-    private static string Steps(Curve curve) => InWords.Steps(StepsOf(curve));
+    internal static string Steps(Curve curve) => InWords.Steps(StepsOf(curve));
 
     /// <summary>Just-noticeable steps between the highest and the lowest tone of a curve [-].</summary>
     internal static double StepsOf(Curve curve) => PitchSteps.Between(

@@ -59,7 +59,7 @@ internal static class InWords
     internal static string Place(Abscissa abscissa, Setting setting) => abscissa.Unit switch
     {
         "deg" => Angle(setting.At),
-        "cm" => Length(setting.At),
+        "cm" or "mm" => Length(setting.At),
         _ => $"'{setting.Label}'",
     };
 

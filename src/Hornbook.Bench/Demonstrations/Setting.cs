@@ -3,8 +3,8 @@ using Hornbook.Bench.Layout;
 namespace Hornbook.Bench.Demonstrations;
 
 /// <summary>What is set at one point of a demonstration.</summary>
-/// <param name="At">The abscissa in SI units: [rad], [m], or the order of an antenna from 1 [-].</param>
-/// <param name="Label">The name of the antenna where antennas are changed; else empty.</param>
+/// <param name="At">The abscissa in SI units: [rad], [m], or the order of an antenna or panel [-].</param>
+/// <param name="Label">The name of the antenna or panel where these are changed; else empty.</param>
 /// <param name="Source">The sending end as set.</param>
 /// <param name="Receiver">The receiving end as set.</param>
 /// <param name="Panels">The panels as set, those that lie aside included.</param>

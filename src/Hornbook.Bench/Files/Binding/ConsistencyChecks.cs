@@ -28,7 +28,7 @@ internal sealed class ConsistencyChecks(ProblemList problems)
         string[] names = [.. antennas.Select(item => item.Name)];
         CheckEnds(file, names);
         CheckDetection(file);
-        CheckDemonstrations(file, names);
+        CheckDemonstrations(file, names, [.. file.List("panels").Select(item => item.Name)]);
     }
 
     private void CheckMouth(BoundTable antenna, BoundTable file)
@@ -142,7 +142,7 @@ internal sealed class ConsistencyChecks(ProblemList problems)
         static double Volts(BoundItem item) => ((BoundTable)item.Value).Number("voltage");
     }
 
-    private void CheckDemonstrations(BoundTable file, string[] antennas)
+    private void CheckDemonstrations(BoundTable file, string[] antennas, string[] panels)
     {
         HashSet<string> taken = [];
         foreach (BoundTable shown in file.List("demonstrations").Select(item => item.Value).OfType<BoundTable>())
@@ -157,6 +157,16 @@ internal sealed class ConsistencyChecks(ProblemList problems)
                 Known((string)item.Value, "antennas", item.Place, antennas);
             }
 
+            foreach (BoundItem item in shown.List("panels"))
+            {
+                KnownPanel((string)item.Value, "panels", item.Place, panels);
+            }
+
+            if (shown.TextOrNull("panel") is string panel)
+            {
+                KnownPanel(panel, "panel", shown.NodeOf("panel").Place, panels);
+            }
+
             if (shown.Has("from") && shown.Has("to") && shown.Number("from") == shown.Number("to"))
             {
                 Add(shown, "to", "is where the demonstration begins", "from and to differ", "type another value");
@@ -166,11 +176,30 @@ internal sealed class ConsistencyChecks(ProblemList problems)
 
     private void Known(string name, string key, Place place, string[] antennas)
     {
-        if (antennas.Length > 0 && !antennas.Contains(name, StringComparer.Ordinal))
+        if (antennas.Length > 0)
         {
-            string[] quoted = [.. antennas.Select(one => $"\"{one}\"")];
-            string near = Spelling.Nearest(name, antennas) ?? antennas[0];
-            problems.Add(place, $"{key} = {QuantityText.Quoted(name)} is not among the antennas", $"{Shown.Words(quoted)} fits", $"type \"{near}\"");
+            Among("antennas", name, key, place, antennas);
+        }
+    }
+
+    private void KnownPanel(string name, string key, Place place, string[] panels)
+    {
+        if (panels.Length == 0)
+        {
+            problems.Add(place, $"{key} = {QuantityText.Quoted(name)} is not among the panels", "the file has none", $"add a table [panels.{name}]");
+            return;
+        }
+
+        Among("panels", name, key, place, panels);
+    }
+
+    private void Among(string things, string name, string key, Place place, string[] names)
+    {
+        if (!names.Contains(name, StringComparer.Ordinal))
+        {
+            string[] quoted = [.. names.Select(one => $"\"{one}\"")];
+            string near = Spelling.Nearest(name, names) ?? names[0];
+            problems.Add(place, $"{key} = {QuantityText.Quoted(name)} is not among the {things}", $"{Shown.Words(quoted)} fits", $"type \"{near}\"");
         }
     }
 

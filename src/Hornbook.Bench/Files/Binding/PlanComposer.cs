@@ -1,4 +1,3 @@
-using Hornbook.Bench.Demonstrations;
 using Hornbook.Bench.Files.Format;
 using Hornbook.Bench.Layout;
 using Hornbook.Physics.Antennas;
@@ -23,7 +22,7 @@ internal static class PlanComposer
         Receiver = new ReceiverEnd(file.Table("receiver")!.Text("antenna"), PoseComposer.Compose(file.Table("receiver")!)),
         Detection = DetectionComposer.Compose(file),
         ExposureLimit = file.Table("exposure")?.TextOrNull("limit") ?? "strictest",
-        Demonstrations = [.. file.List("demonstrations").Select(item => Demonstration((BoundTable)item.Value))],
+        Demonstrations = [.. file.List("demonstrations").Select(item => DemonstrationComposer.Compose((BoundTable)item.Value))],
     };
 
     private static TableTop Table(BoundTable table)
@@ -54,19 +53,4 @@ internal static class PlanComposer
             IsWorstCaseStated = source.Has("worst_case_power"),
         };
     }
-
-    private static Demonstration Demonstration(BoundTable shown)
-    {
-        string name = shown.Text("name");
-        int points = shown.Count("points", 121);
-        return shown.Word switch
-        {
-            DemonstrationFormat.BeamWidth => new BeamWidthDemonstration(name, End(shown), shown.Number("from"), shown.Number("to"), points),
-            DemonstrationFormat.AntennaChange => new AntennaChangeDemonstration(name, End(shown), [.. shown.List("antennas").Select(item => (string)item.Value)]),
-            DemonstrationFormat.Distance => new DistanceDemonstration(name, shown.Number("from"), shown.Number("to"), points),
-            _ => new PolarisationDemonstration(name, shown.Number("from"), shown.Number("to"), points),
-        };
-    }
-
-    private static BenchEnd End(BoundTable shown) => shown.Text("end") == DemonstrationFormat.SourceEnd ? BenchEnd.Source : BenchEnd.Receiver;
 }

@@ -27,6 +27,7 @@ internal sealed class ValueReader(ProblemList problems)
         ChoiceRule choice => Choice(key, node, choice),
         WordOrTableRule either => Choice(key, node, either.Word),
         AntennaNameRule => String(key, node, rule, "the name of an antenna"),
+        PanelNameRule => String(key, node, rule, "the name of a panel"),
         QuantityRule quantity => Quantity(key, node, quantity),
         RatioRule ratio => Ratio(key, node, ratio),
         CountRule count => Count(key, node, count),

@@ -46,6 +46,7 @@ internal static class BenchReference
         CountRule count when count.Lowest == count.Highest => $"`{count.Example}`",
         CountRule count => string.Create(CultureInfo.InvariantCulture, $"whole number, {count.Lowest} to {count.Highest}: `{count.Example}`"),
         AntennaNameRule => $"name of an antenna: `{rule.Example}`",
+        PanelNameRule => $"name of a panel: `{rule.Example}`",
         NameRule => string.Create(CultureInfo.InvariantCulture, $"name of at most {NameRule.Longest} letters, digits, - and _: `{rule.Example}`"),
         _ => $"text: `{rule.Example}`",
     };

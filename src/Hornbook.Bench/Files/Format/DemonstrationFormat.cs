@@ -9,10 +9,15 @@ internal static class DemonstrationFormat
     internal const string AntennaChange = "antenna change";
     internal const string Distance = "distance";
     internal const string Polarisation = "polarisation";
+    internal const string GridTurn = "grid turn";
+    internal const string GridRevival = "grid revival";
+    internal const string PanelChange = "panel change";
     internal const string SourceEnd = "source";
     internal const string ReceiverEnd = "receiver";
 
     private static readonly KeyRule End = new("end", new ChoiceRule(ReceiverEnd, SourceEnd), "Which end is turned or changed.");
+
+    private static readonly KeyRule Panel = new("panel", new PanelNameRule("\"strips\""), "The panel that is put in and moved.");
 
     private static readonly KeyRule Points = new("points", new CountRule(3, 2001, "121"), "How many settings are computed.", "121");
 
@@ -21,13 +26,16 @@ internal static class DemonstrationFormat
         "the demonstration",
         new KeyRule("name", new NameRule("\"beam-width\""), "Short name, used on the command line."))
     {
-        Kind = new KeyRule("kind", new ChoiceRule(BeamWidth, AntennaChange, Distance, Polarisation), "What is shown."),
+        Kind = new KeyRule("kind", new ChoiceRule(BeamWidth, AntennaChange, Distance, Polarisation, GridTurn, GridRevival, PanelChange), "What is shown."),
         Variants =
         [
             new(BeamWidth, End, Angle("from", "\"-60 deg\"", "First turn off the present one."), Angle("to", "\"60 deg\"", "Last turn off the present one."), Points),
             new(AntennaChange, End, new("antennas", new ListRule(new AntennaNameRule("\"large-horn\""), 2, 20, "[\"large-horn\", \"small-horn\"]"), "The antennas, in the order shown.")),
             new(Distance, Metres("from", "\"30 cm\"", "First distance from mouth to mouth."), Metres("to", "\"1.2 m\"", "Last distance from mouth to mouth."), Points),
             new(Polarisation, Angle("from", "\"0 deg\"", "First roll off the present one."), Angle("to", "\"90 deg\"", "Last roll off the present one."), Points),
+            new(GridTurn, Panel, Angle("from", "\"0 deg\"", "First roll of the grid off its present one."), Angle("to", "\"180 deg\"", "Last roll of the grid."), Points),
+            new(GridRevival, Panel, Angle("from", "\"0 deg\"", "First roll of the grid off its present one."), Angle("to", "\"180 deg\"", "Last roll of the grid."), Points),
+            new(PanelChange, new KeyRule("panels", new ListRule(new PanelNameRule("\"plywood\""), 1, 20, "[\"plywood\", \"glass\"]"), "The panels, in the order shown.")),
         ],
     };
 

@@ -27,6 +27,10 @@ internal sealed record ChoiceRule(params IReadOnlyList<string> Choices) : ValueR
 /// <param name="Example">A value as it is typed.</param>
 internal sealed record AntennaNameRule(string Example) : ValueRule(Example);
 
+/// <summary>The name of a panel of this file.</summary>
+/// <param name="Example">A value as it is typed.</param>
+internal sealed record PanelNameRule(string Example) : ValueRule(Example);
+
 /// <summary>A number with a unit, in quotes.</summary>
 /// <param name="Quantity">What it measures.</param>
 /// <param name="Lowest">The lowest that fits, as text.</param>

@@ -9,9 +9,6 @@ internal sealed record AntennaChangeReport(BenchEnd Changed, IReadOnlyList<Anten
     internal static AntennaChangeReport Of(AntennaChangeEvaluation e) => new(e.Changed, [.. e.Steps.Select(AntennaStepReport.Of)]);
 
     /// <inheritdoc/>
-    internal override string Title => $"the antenna of the {Changed.ToString().ToLowerInvariant()} is changed";
-
-    /// <inheritdoc/>
     internal override void Describe(TextPage page)
     {
         TextTable table = new("antenna", ">gain [dBi]", ">realised [dBi]", ">received [dB]", ">promised [dB]", ">error [dB]");

@@ -12,9 +12,6 @@ internal sealed record BeamWidthReport(
         e.Turned, e.Antenna, e.PeakAt * 180.0 / Math.PI, Degrees(e.HalfPowerWidth), Degrees(e.OwnHalfPowerWidth), Degrees(e.HandbookWidth));
 
     /// <inheritdoc/>
-    internal override string Title => $"the {Turned.ToString().ToLowerInvariant()} is turned";
-
-    /// <inheritdoc/>
     internal override void Describe(TextPage page)
     {
         TextTable table = new(string.Empty, string.Empty, string.Empty);

@@ -18,7 +18,7 @@ internal static class CurveCsv
         {
             PointReport row = new(changed, point);
             // What was typed, without what radians leave behind: −60, not −59.99999999999999.
-            object at = row.Antenna is { } antenna ? antenna : Math.Round(changed.Shown(point.Setting.At), 9);
+            object at = changed.Unit.Length == 0 ? point.Setting.Label : Math.Round(changed.Shown(point.Setting.At), 9);
             table.Row(
                 at, row.LinkDb, row.RippleDb, row.ReceivedDbm, row.DetectorV, row.AmplifierV, row.ToneHz, row.LowestToneHz, row.HighestToneHz,
                 row.JitterCents, Word(row.State), Word(row.Trust));

@@ -12,16 +12,23 @@ internal sealed record DemonstrationReport(
 {
     private const int RowsShown = 19;
 
+    private string _act = string.Empty;
+    private string _changed = string.Empty;
+
     internal static DemonstrationReport Of(Prediction prediction) => new(
         prediction.Demonstration.Name,
         prediction.Heard,
         EvaluationReport.Of(prediction.Evaluation),
         [.. prediction.Limits.Select(l => new LimitReport(l.Kind, l.Sentence))],
-        [.. prediction.Curve.Points.Select(p => new PointReport(prediction.Curve.Abscissa, p))]);
+        [.. prediction.Curve.Points.Select(p => new PointReport(prediction.Curve.Abscissa, p))])
+    {
+        _act = prediction.Demonstration.Act,
+        _changed = Heading(prediction.Curve.Abscissa),
+    };
 
     internal void Describe(TextPage page)
     {
-        page.Heading($"{Name}: {Evaluation.Title}");
+        page.Heading($"{Name}: {_act}");
         page.Paragraph(Heard);
         page.Gap();
         Evaluation.Describe(page);
@@ -42,33 +49,22 @@ internal sealed record DemonstrationReport(
 
     private TextTable Table(IReadOnlyList<PointReport> shown)
     {
-        TextTable table = new(Changed(), ">link [dB]", ">[dBm]", ">amplifier", ">tone [Hz]", "band [Hz]", "note", "");
+        TextTable table = new(_changed, ">link [dB]", ">[dBm]", ">amplifier", ">tone [Hz]", "band [Hz]", "note", "");
         foreach (PointReport point in shown)
         {
             string band = string.Create(CultureInfo.InvariantCulture, $"{point.LowestToneHz:F0} to {point.HighestToneHz:F0}");
             table.Row(
-                At(point), Show.Db(point.LinkDb, string.Empty), Show.Db(point.ReceivedDbm, string.Empty), Show.Si(point.AmplifierV, "V"),
+                point.At, Show.Db(point.LinkDb, string.Empty), Show.Db(point.ReceivedDbm, string.Empty), Show.Si(point.AmplifierV, "V"),
                 Show.Fixed(point.ToneHz, 0), band, point.Note, Remark(point));
         }
 
         return table;
     }
 
-    private string Changed() => Points[0] switch
-    {
-        { TurnDeg: not null } => ">turn [deg]",
-        { RollDeg: not null } => ">roll [deg]",
-        { DistanceM: not null } => ">at [cm]",
-        _ => "antenna",
-    };
-
-    private static string At(PointReport point) => point switch
-    {
-        { TurnDeg: { } turn } => Show.Fixed(turn, 1),
-        { RollDeg: { } roll } => Show.Fixed(roll, 1),
-        { DistanceM: { } distance } => Show.Fixed(100.0 * distance, 1),
-        _ => point.Antenna ?? string.Empty,
-    };
+    // Distances have always stood under "at".
+    private static string Heading(Abscissa changed) => changed.Unit.Length == 0
+        ? changed.Name
+        : $">{(changed == Abscissa.Distance ? "at" : changed.Name)} [{changed.Unit}]";
 
     private static string Remark(ReadingReport reading) => reading switch
     {

@@ -18,9 +18,6 @@ internal sealed record DistanceReport(
         e.Exponent, e.ApparentOrigin, e.ResidualDb, e.MouthExponent, e.InverseSquareOrigin, [.. e.Textbook.Select(TextbookReport.Of)]);
 
     /// <inheritdoc/>
-    internal override string Title => "the receiver is moved away";
-
-    /// <inheritdoc/>
     internal override void Describe(TextPage page)
     {
         TextTable table = new(string.Empty, string.Empty, string.Empty);

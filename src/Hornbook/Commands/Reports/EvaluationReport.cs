@@ -10,6 +10,7 @@ namespace Hornbook.Commands.Reports;
 [JsonDerivedType(typeof(AntennaChangeReport), "gain")]
 [JsonDerivedType(typeof(DistanceReport), "distance_law")]
 [JsonDerivedType(typeof(PolarisationReport), "polarisation")]
+[JsonDerivedType(typeof(LawReport), "law")]
 internal abstract record EvaluationReport
 {
     internal static EvaluationReport Of(Evaluation evaluation) => evaluation switch
@@ -18,11 +19,9 @@ internal abstract record EvaluationReport
         AntennaChangeEvaluation e => AntennaChangeReport.Of(e),
         DistanceEvaluation e => DistanceReport.Of(e),
         PolarisationEvaluation e => PolarisationReport.Of(e),
+        LawEvaluation e => LawReport.Of(e),
         _ => throw new ArgumentException($"no report is known for {evaluation?.GetType().Name ?? "nothing"}", nameof(evaluation)),
     };
-
-    /// <summary>What is done in the demonstration, in a few words.</summary>
-    internal abstract string Title { get; }
 
     /// <summary>Says it in words.</summary>
     internal abstract void Describe(TextPage page);

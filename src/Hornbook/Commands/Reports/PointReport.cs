@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using Hornbook.Bench.Demonstrations;
+using Hornbook.Commands.Printing;
 
 namespace Hornbook.Commands.Reports;
 
@@ -16,7 +17,19 @@ internal sealed class PointReport(Abscissa changed, CurvePoint point) : ReadingR
     public double? DistanceM { get; } = changed == Abscissa.Distance ? point.Setting.At : null;
 
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public double? SwingDeg { get; } = changed == Abscissa.Swing ? changed.Shown(point.Setting.At) : null;
+
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public double? ShiftM { get; } = changed == Abscissa.Shift ? point.Setting.At : null;
+
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? Antenna { get; } = changed == Abscissa.Antenna ? point.Setting.Label : null;
+
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Panel { get; } = changed == Abscissa.Panel ? point.Setting.Label : null;
+
+    /// <summary>What is set, as people read it: a number in the unit of the abscissa, or a name.</summary>
+    internal string At { get; } = changed.Unit.Length > 0 ? Show.Fixed(changed.Shown(point.Setting.At), 1) : point.Setting.Label;
 
     /// <summary>Tone where the standing waves between the mouths take away the most.</summary>
     public double LowestToneHz { get; } = Math.Min(point.Lower.Tone, point.Upper.Tone);

@@ -10,9 +10,6 @@ internal sealed record PolarisationReport(double StrongestAtDeg, double WeakestA
         new(e.StrongestAt * 180.0 / Math.PI, e.WeakestAt * 180.0 / Math.PI, e.DepthDb, e.LawErrorDb);
 
     /// <inheritdoc/>
-    internal override string Title => "the receiver is rolled";
-
-    /// <inheritdoc/>
     internal override void Describe(TextPage page)
     {
         TextTable table = new(string.Empty, string.Empty, string.Empty);
