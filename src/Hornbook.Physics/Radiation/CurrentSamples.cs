@@ -27,8 +27,7 @@ public sealed class CurrentSamples
         _electric = electric.ToArray();
         _magnetic = magnetic.ToArray();
         _dual = Array.ConvertAll(_magnetic, m => m * new Complex(0.0, 1.0 / Constants.VacuumImpedance));
-        IsMouth = Array.TrueForAll(_electric, j => j.X == Complex.Zero && j.Y == Complex.Zero)
-            && Array.TrueForAll(_magnetic, m => m.X == Complex.Zero && m.Z == Complex.Zero);
+        Kind = KindOf(_electric, _magnetic);
     }
 
     /// <summary>No currents at all.</summary>
@@ -46,11 +45,14 @@ public sealed class CurrentSamples
     /// <summary>M dS [V m], length n.</summary>
     public ReadOnlySpan<ComplexVector> Magnetic => _magnetic;
 
-    /// <summary>Whether all electric currents lie along z and all magnetic ones along y, as in a mouth's own frame: half the work for the kernel.</summary>
-    internal bool IsMouth { get; }
+    /// <summary>Which components can be other than zero: half the work for the kernel where half of them are.</summary>
+    internal CurrentKind Kind { get; }
 
     /// <summary>jM dS/η [A m]: with it in place of M, E and jηH come from one formula with the currents swapped.</summary>
     internal ReadOnlySpan<ComplexVector> Dual => _dual;
+
+    /// <summary>As the kernel walks them.</summary>
+    internal CurrentSpans Spans => new(_points, _electric, _dual, Kind);
 
     /// <summary>The same currents held in a pose: points and vectors of the own frame expressed in the bench frame.</summary>
     public CurrentSamples Posed(Pose pose)
@@ -119,5 +121,16 @@ public sealed class CurrentSamples
         }
 
         return sum;
+    }
+
+    private static CurrentKind KindOf(ComplexVector[] electric, ComplexVector[] magnetic)
+    {
+        if (Array.TrueForAll(electric, j => j.X == Complex.Zero && j.Y == Complex.Zero)
+            && Array.TrueForAll(magnetic, m => m.X == Complex.Zero && m.Z == Complex.Zero))
+        {
+            return CurrentKind.Mouth;
+        }
+
+        return Array.TrueForAll(magnetic, m => m == default) ? CurrentKind.Electric : CurrentKind.Any;
     }
 }

@@ -16,7 +16,11 @@ internal static class FieldKernel<T>
     private const int Components = VectorLanes<T>.Components;
 
     /// <summary>E and H at points; there is room for as many fields.</summary>
-    internal static void Evaluate(CurrentSamples currents, double wavenumber, ReadOnlySpan<Vector> points, Span<FieldSample> fields)
+    internal static void Evaluate(CurrentSamples currents, double wavenumber, ReadOnlySpan<Vector> points, Span<FieldSample> fields) =>
+        Evaluate(currents.Spans, wavenumber, points, fields);
+
+    /// <summary>The same, of currents wherever they are kept.</summary>
+    internal static void Evaluate(CurrentSpans currents, double wavenumber, ReadOnlySpan<Vector> points, Span<FieldSample> fields)
     {
         Span<GreenTerms<T>> strip = stackalloc GreenTerms<T>[StripLength];
         Span<T> sums = stackalloc T[2 * Components];
@@ -25,11 +29,11 @@ internal static class FieldKernel<T>
         {
             VectorLanes<T>.Gather(points[first..], 1.0, lanes);
             sums.Clear();
-            for (int s = 0; s < currents.Count; s += StripLength)
+            for (int s = 0; s < currents.Points.Length; s += StripLength)
             {
-                int length = Math.Min(StripLength, currents.Count - s);
-                Fill(strip[..length], currents.Points.Slice(s, length), lanes, wavenumber);
-                Add(strip[..length], currents.Electric.Slice(s, length), currents.Dual.Slice(s, length), currents.IsMouth, sums);
+                CurrentSpans some = currents.Slice(s, Math.Min(StripLength, currents.Points.Length - s));
+                Fill(strip[..some.Points.Length], some.Points, lanes, wavenumber);
+                Add(strip[..some.Points.Length], some, sums);
             }
 
             Scatter(sums, wavenumber, lanes, fields[first..]);
@@ -50,18 +54,22 @@ internal static class FieldKernel<T>
         }
     }
 
-    /// <summary>Second pass: E from J with jM/η as its dual, jηH from jM/η with J as its dual. One formula for both, or the short one for mouths.</summary>
-    private static void Add(
-        ReadOnlySpan<GreenTerms<T>> strip, ReadOnlySpan<ComplexVector> electric, ReadOnlySpan<ComplexVector> dual, bool isMouth, Span<T> sums)
+    /// <summary>Second pass: E from J with jM/η as its dual, jηH from jM/η with J as its dual. One formula for both, or a short one where it will do.</summary>
+    private static void Add(ReadOnlySpan<GreenTerms<T>> strip, CurrentSpans currents, Span<T> sums)
     {
-        if (isMouth)
+        switch (currents.Kind)
         {
-            MouthSums<T>.Add(strip, electric, dual, sums);
-            return;
+            case CurrentKind.Mouth:
+                MouthSums<T>.Add(strip, currents.Electric, currents.Dual, sums);
+                break;
+            case CurrentKind.Electric:
+                ElectricSums<T>.Add(strip, currents.Electric, sums);
+                break;
+            default:
+                CurrentSums<T>.Add(strip, currents.Electric, currents.Dual, sums[..Components]);
+                CurrentSums<T>.Add(strip, currents.Dual, currents.Electric, sums[Components..]);
+                break;
         }
-
-        CurrentSums<T>.Add(strip, electric, dual, sums[..Components]);
-        CurrentSums<T>.Add(strip, dual, electric, sums[Components..]);
     }
 
     /// <summary>Lanes to fields: E = η k²/4π Σ and H = −j k²/4π Σ.</summary>

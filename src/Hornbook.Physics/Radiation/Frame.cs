@@ -17,5 +17,8 @@ internal readonly record struct Frame(Vector Origin, Vector Forward, Vector Left
     internal ComplexVector Turn(ComplexVector own) =>
         ComplexVector.Along(Forward, own.X) + ComplexVector.Along(Left, own.Y) + ComplexVector.Along(Up, own.Z);
 
+    /// <summary>A point of the frame that this one is given in, in this frame.</summary>
+    internal Vector Own(Vector place) => Components(place - Origin);
+
     private Vector Components(Vector v) => new(Vector.Dot(v, Forward), Vector.Dot(v, Left), Vector.Dot(v, Up));
 }

@@ -16,16 +16,22 @@ public static class CurrentSamplesTests
                 new CurrentSamples([Vector.Zero], new ComplexVector[2], new ComplexVector[1])).Message, StringComparison.Ordinal);
     }
 
-    public sealed class IsMouth
+    public sealed class Kind
     {
         [Fact]
-        public void Holds_for_electric_currents_along_z_and_magnetic_ones_along_y_only()
+        public void Is_a_mouth_with_electric_currents_along_z_and_magnetic_ones_along_y_only()
         {
-            Assert.True(RandomCurrents.Element(new ComplexVector(0, 0, 1), new ComplexVector(0, 1, 0)).IsMouth);
-            Assert.False(RandomCurrents.Element(new ComplexVector(1e-9, 0, 1), new ComplexVector(0, 1, 0)).IsMouth);
-            Assert.False(RandomCurrents.Element(new ComplexVector(0, 1, 0), default).IsMouth);
-            Assert.False(RandomCurrents.Element(default, new ComplexVector(1, 0, 0)).IsMouth);
-            Assert.False(RandomCurrents.Element(default, new ComplexVector(0, 1, 1)).IsMouth);
+            Assert.Equal(CurrentKind.Mouth, RandomCurrents.Element(new ComplexVector(0, 0, 1), new ComplexVector(0, 1, 0)).Kind);
+            Assert.Equal(CurrentKind.Any, RandomCurrents.Element(new ComplexVector(1e-9, 0, 1), new ComplexVector(0, 1, 0)).Kind);
+            Assert.Equal(CurrentKind.Any, RandomCurrents.Element(default, new ComplexVector(1, 0, 0)).Kind);
+            Assert.Equal(CurrentKind.Any, RandomCurrents.Element(default, new ComplexVector(0, 1, 1)).Kind);
+        }
+
+        [Fact]
+        public void Is_electric_without_magnetic_currents()
+        {
+            Assert.Equal(CurrentKind.Electric, RandomCurrents.Element(new ComplexVector(0, 1, 0), default).Kind);
+            Assert.Equal(CurrentKind.Any, RandomCurrents.Element(new ComplexVector(0, 1, 0), new ComplexVector(0, 0, 1e-9)).Kind);
         }
     }
 

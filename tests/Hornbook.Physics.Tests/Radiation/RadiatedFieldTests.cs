@@ -55,9 +55,10 @@ public static class RadiatedFieldTests
         [Fact]
         public void Equals_the_scalar_formula_in_512_bits() => EqualsTheScalarFormula(FieldKernel<Lanes512>.Evaluate);
 
-        // Any currents, or those of a mouth, for which the kernel has a form of its own.
+        // Any currents, or those of a mouth or of metal, for which the kernel has forms of its own.
         private static readonly Gen<CurrentSamples> Currents =
-            Gen.OneOf(RandomCurrents.InCube(Vector.Zero, 0.1, 70), RandomCurrents.InMouth(0.1, 70)).Where(c => Strength(c) > 1e-9);
+            Gen.OneOf(RandomCurrents.InCube(Vector.Zero, 0.1, 70), RandomCurrents.InMouth(0.1, 70), RandomCurrents.OnMetal(0.1, 70))
+                .Where(c => Strength(c) > 1e-9);
 
         // Up to 70 sources are up to three strips, up to 19 observers up to three registers: full, part full and single ones occur.
         private static void EqualsTheScalarFormula(Kernel kernel) =>

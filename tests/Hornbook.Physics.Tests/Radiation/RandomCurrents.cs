@@ -31,6 +31,14 @@ internal static class RandomCurrents
         Array.ConvertAll(c.Electric.ToArray(), j => new ComplexVector(0, 0, j.Z)),
         Array.ConvertAll(c.Magnetic.ToArray(), m => new ComplexVector(0, m.Y, 0))));
 
+    /// <summary>Currents on metal: electric ones only.</summary>
+    internal static Gen<CurrentSamples> OnMetal(double halfSide, int most) =>
+        InCube(Vector.Zero, halfSide, most).Select(c => new CurrentSamples(c.Points, c.Electric, new ComplexVector[c.Count]));
+
+    /// <summary>Currents at given points, every component of them.</summary>
+    internal static Gen<CurrentSamples> At(Vector[] points) => Gen.Select(Phasor.Array[points.Length], Phasor.Array[points.Length])
+        .Select(c => new CurrentSamples(points, c.Item1, Array.ConvertAll(c.Item2, m => m * Constants.VacuumImpedance)));
+
     /// <summary>One current element at the origin.</summary>
     internal static CurrentSamples Element(ComplexVector electric, ComplexVector magnetic) => new([Vector.Zero], [electric], [magnetic]);
 }

@@ -1,0 +1,26 @@
+namespace Hornbook.Physics.Radiation;
+
+/// <summary>Currents as the kernel walks them, wherever they are kept.</summary>
+/// <param name="points">Places [m], length n.</param>
+/// <param name="electric">J dS [A m], length n.</param>
+/// <param name="dual">jM dS/η [A m], length n.</param>
+/// <param name="kind">What can be other than zero.</param>
+internal readonly ref struct CurrentSpans(
+    ReadOnlySpan<Vector> points, ReadOnlySpan<ComplexVector> electric, ReadOnlySpan<ComplexVector> dual, CurrentKind kind)
+{
+    /// <summary>Places [m], length n.</summary>
+    internal ReadOnlySpan<Vector> Points { get; } = points;
+
+    /// <summary>J dS [A m], length n.</summary>
+    internal ReadOnlySpan<ComplexVector> Electric { get; } = electric;
+
+    /// <summary>jM dS/η [A m], length n.</summary>
+    internal ReadOnlySpan<ComplexVector> Dual { get; } = dual;
+
+    /// <summary>What can be other than zero.</summary>
+    internal CurrentKind Kind { get; } = kind;
+
+    /// <summary>Some of them, one after another.</summary>
+    internal CurrentSpans Slice(int first, int length) =>
+        new(Points.Slice(first, length), Electric.Slice(first, length), Dual.Slice(first, length), Kind);
+}

@@ -1,0 +1,162 @@
+using System.Runtime.Intrinsics;
+
+namespace Hornbook.Physics.Radiation.Transfers;
+
+/// <summary>The transfer from the samples of one body to those of another, by pairs of boxes.</summary>
+/// <remarks>
+/// First the coefficients of all pairs that go by nodes, then the observers, cut into parts each of which adds up all pairs in their order: whichever
+/// thread does it, every sum is the same to the last bit.
+/// </remarks>
+internal sealed class OneWay
+{
+    // [ns]: below that, starting a second thread costs more than it brings.
+    private const double WorthSharing = 5e5;
+    private const int FewestParts = 32;
+
+    private readonly SampleTree _sources;
+    private readonly SampleTree _observers;
+    private readonly BoxPair[] _coarse;
+    private readonly int[] _nodesBefore;
+    private readonly ObserverPart[] _parts;
+    private readonly double _wavenumber;
+    private readonly bool _isShared;
+
+    /// <summary>A transfer.</summary>
+    /// <param name="sources">The body of the sources.</param>
+    /// <param name="observers">The body of the observers.</param>
+    /// <param name="pairs">A source box first, an observer box second; every sample with every other exactly once.</param>
+    /// <param name="wavenumber">k [1/m].</param>
+    /// <param name="cost">What it will take on one core [ns].</param>
+    internal OneWay(SampleTree sources, SampleTree observers, IEnumerable<BoxPair> pairs, double wavenumber, double cost)
+    {
+        (_sources, _observers, _wavenumber, _isShared) = (sources, observers, wavenumber, cost > WorthSharing);
+        ILookup<bool, BoxPair> byKind = pairs.ToLookup(p => p.IsCoarse);
+        _coarse = [.. byKind[true]];
+        _nodesBefore = new int[_coarse.Length + 1];
+        for (int i = 0; i < _coarse.Length; i++)
+        {
+            _nodesBefore[i + 1] = _nodesBefore[i] + _coarse[i].SecondGrid!.Value.Count;
+        }
+
+        BoxPair[] direct = [.. byKind[false]];
+        int most = Math.Max(SampleTree.LeafCount, observers.Root.Count / FewestParts);
+        _parts = [.. Parts(observers.Root, most).Select(box => ObserverPart.Of(box, _coarse, direct))];
+    }
+
+    /// <summary>Adds the field of currents.</summary>
+    /// <exception cref="ArgumentException">There are not as many currents as samples, or less room than observers.</exception>
+    internal void Add(CurrentSamples currents, Memory<FieldSample> fields)
+    {
+        if (currents.Count != _sources.Root.Count || fields.Length < _observers.Root.Count)
+        {
+            throw new ArgumentException(
+                $"{currents.Count} currents and room for {fields.Length} fields; {_sources.Root.Count} and {_observers.Root.Count} are needed");
+        }
+
+        if (Vector512.IsHardwareAccelerated)
+        {
+            Add<Lanes512>(currents, fields);
+        }
+        else if (Vector256.IsHardwareAccelerated)
+        {
+            Add<Lanes256>(currents, fields);
+        }
+        else
+        {
+            Add<Lanes128>(currents, fields);
+        }
+    }
+
+    /// <summary>The same with registers of a given width.</summary>
+    internal void Add<T>(CurrentSamples currents, Memory<FieldSample> fields)
+        where T : unmanaged, ILanes<T>
+    {
+        int width = Channels<T>.Width;
+        using Rented<ComplexVector> electric = new(currents.Count), dual = new(currents.Count);
+        using Rented<double> channels = new(currents.Count * width), coefficients = new(_nodesBefore[^1] * width);
+        Sort<T>(currents, electric.Span, dual.Span, channels.Span);
+        (ComplexVector[] j, ComplexVector[] m, double[] all, double[] nodes) = (electric.Array, dual.Array, channels.Array, coefficients.Array);
+        CurrentKind kind = currents.Kind;
+        Each(_coarse.Length, i => CoarseField<T>.Fill(
+            _coarse[i], _sources, _observers.Axes, all, kind, _wavenumber, nodes.AsSpan(_nodesBefore[i] * width, _coarse[i].SecondGrid!.Value.Count * width)));
+        Each(_parts.Length, i => AddPart<T>(_parts[i], new CurrentSpans(_sources.Points, j.AsSpan(0, currents.Count), m.AsSpan(0, currents.Count), kind), nodes, fields.Span));
+    }
+
+    private static IEnumerable<SampleBox> Parts(SampleBox box, int most) =>
+        box.Count > most && box.Halves is (SampleBox low, SampleBox high) ? Parts(low, most).Concat(Parts(high, most)) : [box];
+
+    private void Each(int count, Action<int> work)
+    {
+        if (_isShared)
+        {
+            Parallel.For(0, count, work);
+            return;
+        }
+
+        for (int i = 0; i < count; i++)
+        {
+            work(i);
+        }
+    }
+
+    /// <summary>Currents to the order of the tree, as the kernel and as interpolation want them.</summary>
+    private void Sort<T>(CurrentSamples currents, Span<ComplexVector> electric, Span<ComplexVector> dual, Span<double> channels)
+        where T : unmanaged, ILanes<T>
+    {
+        ReadOnlySpan<int> order = _sources.Order;
+        for (int i = 0; i < order.Length; i++)
+        {
+            electric[i] = currents.Electric[order[i]];
+            dual[i] = currents.Dual[order[i]];
+            Channels<T>.Write(electric[i], dual[i], channels[(i * Channels<T>.Width)..]);
+        }
+    }
+
+    private void AddPart<T>(ObserverPart part, CurrentSpans currents, ReadOnlySpan<double> coefficients, Span<FieldSample> fields)
+        where T : unmanaged, ILanes<T>
+    {
+        int width = Channels<T>.Width;
+        using Rented<double> sums = new(part.Box.Count * width);
+        sums.Span.Clear();
+        foreach (int i in part.Coarse)
+        {
+            AddCoarse<T>(_coarse[i], part.Box, coefficients[(_nodesBefore[i] * width)..], sums.Span);
+        }
+
+        for (int i = 0; i < part.Box.Count; i++)
+        {
+            (ComplexVector e, ComplexVector h) = Channels<T>.Read(sums.Span[(i * width)..]);
+            Sum(ref fields[_observers.Order[part.Box.First + i]], e, h);
+        }
+
+        foreach (BoxPair pair in part.Direct)
+        {
+            AddDirect<T>(currents.Slice(pair.First.First, pair.First.Count), part.Box.Holds(pair.Second) ? pair.Second : part.Box, fields);
+        }
+    }
+
+    private void AddCoarse<T>(BoxPair pair, SampleBox part, ReadOnlySpan<double> coefficients, Span<double> sums)
+        where T : unmanaged, ILanes<T>
+    {
+        SampleBox box = part.Holds(pair.Second) ? pair.Second : part;
+        using Rented<double> cos = new(box.Count + T.Count), sin = new(box.Count + T.Count);
+        PhaseSpans phases = new(cos.Span, sin.Span);
+        PointPhases<T>.Fill(_observers, box, pair.First.Place, _wavenumber, phases);
+        BoxPolynomials<T>.Spread(
+            _observers, pair.Second, pair.SecondGrid!.Value, coefficients, box, phases, sums[((box.First - part.First) * Channels<T>.Width)..]);
+    }
+
+    private void AddDirect<T>(CurrentSpans currents, SampleBox box, Span<FieldSample> fields)
+        where T : unmanaged, ILanes<T>
+    {
+        using Rented<FieldSample> room = new(box.Count);
+        FieldKernel<T>.Evaluate(currents, _wavenumber, _observers.Points.Slice(box.First, box.Count), room.Span);
+        for (int i = 0; i < box.Count; i++)
+        {
+            Sum(ref fields[_observers.Order[box.First + i]], room.Span[i].Electric, room.Span[i].Magnetic);
+        }
+    }
+
+    private static void Sum(ref FieldSample field, in ComplexVector electric, in ComplexVector magnetic) =>
+        field = new FieldSample(field.Electric + electric, field.Magnetic + magnetic);
+}
