@@ -13,6 +13,10 @@ public abstract record Demonstration(string Name)
     /// <summary>What is done, in a few words: "the receiver is rolled".</summary>
     public abstract string Act { get; }
 
+    /// <summary>What a presenter should know of it; null where nothing is written yet.</summary>
+    /// <param name="plan">The bench as it stands.</param>
+    public virtual Lesson? Lesson(BenchPlan plan) => null;
+
     /// <summary>The settings in the order shown. Geometry only; nothing is computed of waves.</summary>
     /// <param name="plan">The bench as it stands.</param>
     public abstract IReadOnlyList<Setting> Course(BenchPlan plan);
