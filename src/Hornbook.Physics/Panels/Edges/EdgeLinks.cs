@@ -19,7 +19,10 @@ internal sealed class EdgeLinks
     // Steps of cells that differ more than this from the side of a square of their area are not those of a raster along the rim.
     private const double RasterTolerance = 0.4;
 
-    private EdgeLinks(RimFoot[] feet, EdgeLink[] links) => (Feet, Links) = (feet, links);
+    // Rims face each other within 45°.
+    private const double FacingCosine = -0.7;
+
+    private EdgeLinks(RimFoot[] feet, EdgeLink[] links, RimCrossing[] crossings) => (Feet, Links, Crossings) = (feet, links, crossings);
 
     /// <summary>Points of the rims at which the arriving field is wanted.</summary>
     internal RimFoot[] Feet { get; }
@@ -27,26 +30,44 @@ internal sealed class EdgeLinks
     /// <summary>Cells with their feet.</summary>
     internal EdgeLink[] Links { get; }
 
+    /// <summary>Which foot sends its current across the sheet to which other one: at most one to each.</summary>
+    internal RimCrossing[] Crossings { get; }
+
     /// <summary>Links cells to rims.</summary>
     /// <param name="cells">The cells of a sheet.</param>
     /// <param name="rims">Its rims.</param>
     /// <param name="wavelength">λ [m]; &gt; 0.</param>
     internal static EdgeLinks Of(IReadOnlyList<Cell> cells, IReadOnlyList<Rim> rims, double wavelength)
     {
-        FeetBySite sites = new(wavelength / FeetPerWavelength);
+        SharedFeet shared = new(wavelength / FeetPerWavelength);
         List<EdgeLink> links = [];
         for (int cell = 0; cell < cells.Count; cell++)
         {
             foreach ((Rim rim, RimFoot foot) in Seen(cells[cell].Centre, rims))
             {
-                (int index, double ahead) = sites.Share(rim, foot);
+                (int index, double ahead) = shared.Share(rim, foot);
                 double spreading = Spreading(rim, cells[cell].Centre, foot, wavelength);
                 links.Add(new EdgeLink(cell, index, foot.Distance, Math.Sqrt(cells[cell].Area), ahead, spreading));
             }
         }
 
         SetBreadths(CollectionsMarshal.AsSpan(links));
-        return new EdgeLinks([.. sites.Feet], [.. links]);
+        RimCrossing[] crossings = [.. shared.Used.SelectMany((end, index) => Crossing(end, index, rims, shared, wavelength))];
+        return new EdgeLinks([.. shared.Feet], [.. links], crossings);
+    }
+
+    private static IEnumerable<RimCrossing> Crossing((Rim Rim, RimFoot Foot) end, int index, IReadOnlyList<Rim> rims, SharedFeet shared, double wavelength)
+    {
+        foreach ((Rim rim, RimFoot start) in Seen(end.Foot.Place, [.. rims.Where(rim => rim != end.Rim)]))
+        {
+            if (Vector.Dot(start.Inward, end.Foot.Inward) < FacingCosine)
+            {
+                (int from, double ahead) = shared.Share(rim, start);
+                return [new RimCrossing(from, index, start.Distance, ahead, Spreading(rim, end.Foot.Place, start, wavelength))];
+            }
+        }
+
+        return [];
     }
 
     private static List<(Rim Rim, RimFoot Foot)> Seen(Vector point, IReadOnlyList<Rim> rims)
@@ -102,29 +123,4 @@ internal sealed class EdgeLinks
 
     private static double Step(ReadOnlySpan<EdgeLink> links, int i, int next) =>
         i >= 0 && next < links.Length && links[i].Foot == links[next].Foot ? links[next].Distance - links[i].Distance : double.PositiveInfinity;
-
-    /// <summary>Feet by the stretch of rim in which they lie.</summary>
-    private sealed class FeetBySite(double length)
-    {
-        private readonly Dictionary<(Rim Rim, long X, long Y, long Z), int> _sites = [];
-
-        internal List<RimFoot> Feet { get; } = [];
-
-        internal (int Index, double Ahead) Share(Rim rim, RimFoot foot)
-        {
-            (Rim, long, long, long) site = (rim, Number(foot.Place.X), Number(foot.Place.Y), Number(foot.Place.Z));
-            if (!_sites.TryGetValue(site, out int index))
-            {
-                index = Feet.Count;
-                _sites.Add(site, index);
-                Feet.Add(foot);
-            }
-
-            RimFoot shared = Feet[index];
-            return (index, Vector.Dot(foot.Place - shared.Place, Vector.Cross(shared.Inward, shared.Normal)));
-        }
-
-        // Off by an odd share: feet on round numbers of the site's length must not fall to either side by a rounding error.
-        private long Number(double place) => (long)Math.Floor((place / length) + 0.1234567);
-    }
 }

@@ -38,6 +38,9 @@ internal readonly record struct EdgeWave
     /// <summary>H_z at the rim [A/m].</summary>
     internal Complex MagneticAlong { get; private init; }
 
+    /// <summary>Whether no field arrives.</summary>
+    internal bool IsNone => ElectricAlong == Complex.Zero && MagneticAlong == Complex.Zero;
+
     /// <summary>k [1/m].</summary>
     internal double Wavenumber { get; }
 
@@ -73,6 +76,23 @@ internal readonly record struct EdgeWave
             AcrossWavenumber = wavenumber * Math.Max(across / density, LeastSine),
             AlongWavenumber = wavenumber * Vector.Dot(flow, wave.Along) / density,
             CosArrival = across > 0.0 ? Math.Clamp(-inward / across, -1.0, 1.0) : 0.0,
+        };
+    }
+
+    /// <summary>The wave along the sheet, towards its rim, whose current across the rim is given.</summary>
+    /// <param name="current">J along the foot's inward direction, where it arrives at the rim [A/m].</param>
+    /// <param name="sent">The wave from which it stems: its wave numbers along and across the rims are kept.</param>
+    /// <param name="foot">The point of the rim.</param>
+    /// <param name="face">The face on which that wave arrived.</param>
+    internal static EdgeWave AlongSheet(Complex current, EdgeWave sent, RimFoot foot, SheetFace face)
+    {
+        EdgeWave wave = new(foot, face, sent.Wavenumber);
+        return wave with
+        {
+            MagneticAlong = 0.5 * current,
+            AcrossWavenumber = sent.AcrossWavenumber,
+            AlongWavenumber = sent.AlongWavenumber * Vector.Dot(sent.Along, wave.Along),
+            CosArrival = 1.0,
         };
     }
 }

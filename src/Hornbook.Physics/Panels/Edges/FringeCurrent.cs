@@ -1,4 +1,6 @@
 using System.Numerics;
+using Hornbook.Physics.Panels.Outlines;
+using Hornbook.Physics.Panels.Sheets;
 using Hornbook.Physics.Radiation;
 using MathNet.Numerics.Integration;
 
@@ -42,26 +44,49 @@ internal readonly struct FringeCurrent
 
     /// <summary>J at a point of the sheet [A/m].</summary>
     /// <param name="distance">From the rim, x [m]; &gt; 0.</param>
-    internal ComplexVector At(double distance)
-    {
-        double u = _wave.AcrossWavenumber * distance;
-        Complex wave = Complex.FromPolarCoordinates(1.0, -u);
-        return Current(wave * Envelope(u), wave / Math.Sqrt(u));
-    }
+    internal ComplexVector At(double distance) => At(distance, 1.0, 0.0);
 
     /// <summary>The J of a cell that gives the sum over all cells what the integral over the sheet would be, for a field that is straight from cell to cell.</summary>
-    /// <param name="distance">The cell's centre from the rim, x [m]; &gt; 0.</param>
-    /// <param name="breadth">From cell to cell across the rim, b [m]; &gt; 0.</param>
+    /// <param name="link">Where the cell is from the foot of the wave.</param>
     /// <returns>[A/m]; Eq. edges (7).</returns>
-    internal ComplexVector Mean(double distance, double breadth)
+    internal ComplexVector OnCell(in EdgeLink link)
     {
-        if (distance > NearBreadths * breadth)
+        if (_wave.IsNone)
         {
-            double half = 0.5 * _wave.AcrossWavenumber * breadth;
-            double sinc = Math.Sin(half) / half;
-            return At(distance) * (sinc * sinc);
+            return default;
         }
 
+        double phase = Phase(link.Ahead);
+        if (link.Distance > NearBreadths * link.Breadth)
+        {
+            double half = 0.5 * _wave.AcrossWavenumber * link.Breadth, sinc = Math.Sin(half) / half;
+            return At(link.Distance, link.Spreading * sinc * sinc, phase);
+        }
+
+        return Near(link.Distance, link.Breadth) * Complex.FromPolarCoordinates(link.Spreading, phase);
+    }
+
+    /// <summary>The fringe current that starts where this one ends, at the rim opposite: the current across the rim stops there.</summary>
+    /// <param name="crossing">The way.</param>
+    /// <param name="end">The foot where it ends, in the frame of the field.</param>
+    /// <param name="face">The face on which the wave of this current arrived.</param>
+    internal FringeCurrent ThrownBack(in RimCrossing crossing, RimFoot end, SheetFace face)
+    {
+        Complex across = At(crossing.Distance, crossing.Spreading, Phase(crossing.Ahead)).Component(end.Inward);
+        return new FringeCurrent(EdgeWave.AlongSheet(across, _wave, end, face));
+    }
+
+    private double Phase(double ahead) => -_wave.AlongWavenumber * _wave.Turned * ahead;
+
+    private ComplexVector At(double distance, double scale, double phase)
+    {
+        double u = _wave.AcrossWavenumber * distance;
+        Complex wave = Complex.FromPolarCoordinates(scale, phase - u);
+        return Current(wave * Envelope(u), wave * (1.0 / Math.Sqrt(u)));
+    }
+
+    private ComplexVector Near(double distance, double breadth)
+    {
         (Complex smooth, Complex singular) sums = default;
         if (distance < breadth)
         {
@@ -75,10 +100,6 @@ internal readonly struct FringeCurrent
 
         return Current(sums.smooth, sums.singular);
     }
-
-    /// <summary>The J of a cell, with the phase along the rim and the spreading of a curved one [A/m].</summary>
-    internal ComplexVector Of(in EdgeLink link) =>
-        Mean(link.Distance, link.Breadth) * Complex.FromPolarCoordinates(link.Spreading, -_wave.AlongWavenumber * _wave.Turned * link.Ahead);
 
     /// <summary>Adds ∫ A w dx and ∫ S w dx with w = sign (x − zero)/b² from one distance to another; in √u neither is singular.</summary>
     private void Add(double from, double to, double zero, double sign, double breadth, ref (Complex Smooth, Complex Singular) sums)

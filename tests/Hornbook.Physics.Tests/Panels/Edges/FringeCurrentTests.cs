@@ -65,7 +65,7 @@ public static class FringeCurrentTests
                 iter: 40);
     }
 
-    public sealed class Mean
+    public sealed class OnCell
     {
         [Fact]
         public void Sums_over_cells_to_the_integral_over_the_sheet() => Gen.Select(Waves, Gen.Double[5.0, 10.0], Gen.Int[1, 30]).Sample(
@@ -77,7 +77,7 @@ public static class FringeCurrentTests
                 for (int i = 0; i < last; i++)
                 {
                     double x = (i + 0.5) * breadth;
-                    ComplexVector mean = fringe.Mean(x, breadth) * (breadth * (1.0 - (x / end)));
+                    ComplexVector mean = fringe.OnCell(new EdgeLink(i, 0, x, breadth, 0.0, 1.0)) * (breadth * (1.0 - (x / end)));
                     (sum, sumAlong) = (sum + mean.X, sumAlong + mean.Z);
                 }
 
