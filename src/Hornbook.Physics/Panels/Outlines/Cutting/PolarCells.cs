@@ -56,7 +56,7 @@ internal static class PolarCells
 
     private static void Fill(List<Cell> cells, Vector centre, double inner, double outer, double spacing)
     {
-        foreach (RingSector sector in RingSector.Divide(inner, outer, spacing))
+        foreach (RingSector sector in RingSector.Divide(inner, outer, spacing, spacing))
         {
             double area = 0.5 * sector.Angle * ((sector.Outer * sector.Outer) - (sector.Inner * sector.Inner));
             double r = sector.CentreRadius;

@@ -33,15 +33,18 @@ internal readonly record struct RingSector(double Inner, double Outer, int Count
         }
     }
 
-    /// <summary>Divides a ring into sectors whose sides are at most the spacing.</summary>
-    internal static IEnumerable<RingSector> Divide(double inner, double outer, double spacing)
+    /// <summary>Divides a ring into sectors.</summary>
+    /// <param name="inner">Inner radius [m].</param>
+    /// <param name="outer">Outer radius [m].</param>
+    /// <param name="step">The largest side outwards [m].</param>
+    /// <param name="spacing">The largest outer side of a sector [m].</param>
+    internal static IEnumerable<RingSector> Divide(double inner, double outer, double step, double spacing)
     {
-        int rings = (int)Math.Ceiling((outer - inner) / spacing);
-        double step = (outer - inner) / rings;
-        return Enumerable.Range(0, rings).Select(i => Of(inner + (i * step), inner + ((i + 1) * step), spacing));
+        int rings = (int)Math.Ceiling((outer - inner) / step);
+        double breadth = (outer - inner) / rings;
+        return Enumerable.Range(0, rings).Select(i => Of(inner + (i * breadth), inner + ((i + 1) * breadth), spacing));
     }
 
-    /// <summary>Divides a narrow ring into sectors whose outer side is at most the spacing.</summary>
-    internal static RingSector Of(double inner, double outer, double spacing) =>
+    private static RingSector Of(double inner, double outer, double spacing) =>
         new(inner, outer, Math.Max(FewestSectors, (int)Math.Ceiling(Math.Tau * outer / spacing)));
 }
