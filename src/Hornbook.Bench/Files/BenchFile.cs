@@ -67,7 +67,7 @@ public sealed class BenchFile
         TomlText toml = TomlText.Read(body);
         ProblemList problems = new();
         BoundTable bound = new Binder(problems, toml.Broken).Bind(toml.Root, BenchFormat.File);
-        new ConsistencyChecks(problems).Check(bound);
+        new ConsistencyChecks(problems, toml.Problems.Count == 0).Check(bound);
         return toml.Problems.Count + problems.Found.Count == 0
             ? new BenchFile(fileName, text, PlanComposer.Compose(bound), [])
             : Refused(fileName, text, [.. toml.Problems, .. problems.Found]);

@@ -92,6 +92,35 @@ public sealed class PanelTablesTests
         Assert.Equal([4e-3, 12e-3], Assert.IsType<LayeredSheet>(window.Panel.Sheet).Layers.Select(layer => layer.Thickness));
     }
 
+    [Theory]
+    [InlineData("width = \"30 cm\"\nheight = \"20 cm\"\nslits = { count = 2, width = \"25 mm\", length = \"16 cm\", spacing = \"90 mm\" }", 0.06 - (2 * 0.025 * 0.16))]
+    [InlineData("width = \"30 cm\"\nheight = \"30 cm\"\nslits = { count = 3, width = \"1 cm\", length = \"10 cm\", spacing = \"3 cm\", angle = \"30 deg\" }", 0.09 - (3 * 0.001))]
+    [InlineData("width = \"30 cm\"\nheight = \"20 cm\"\nholes = [{ width = \"4 cm\", height = \"6 cm\", y = \"-7 cm\", angle = \"45 deg\" }]", 0.06 - 0.0024)]
+    [InlineData("diameter = \"30 cm\"\nrings = [{ inner_diameter = \"10 cm\", outer_diameter = \"20 cm\" }]\nholes = [{ diameter = \"4 cm\" }]", Math.PI * (0.0225 - 0.0100 + 0.0025 - 0.0004))]
+    [InlineData("corners = [{ y = \"-10 cm\", z = \"-10 cm\" }, { y = \"10 cm\", z = \"-10 cm\" }, { y = \"0 cm\", z = \"15 cm\" }]", 0.025)]
+    public void Outlines_and_openings_leave_the_area_that_they_should(string keys, double area)
+    {
+        // derived: areas of rectangles, circles and a triangle
+        BenchPanel plate = Only($"[panels.plate]\nkind = \"metal plate\"\n{Place}{keys}\n");
+
+        Close.Relative(area, plate.Panel.Surface.Cells(5e-3).Sum(cell => cell.Area), 2e-3); // circles are cut into cells to a thousandth
+    }
+
+    [Fact]
+    public void Slits_lie_at_their_spacing_to_either_side_and_turn_as_a_roll_turns()
+    {
+        BenchPanel plate = Only($"[panels.plate]\nkind = \"metal plate\"\n{Place}width = \"40 cm\"\nheight = \"40 cm\"\nslits = {{ count = 2, width = \"2 cm\", length = \"10 cm\", spacing = \"20 cm\", angle = \"30 deg\" }}\n");
+        Hornbook.Physics.Vector[] middles = [.. plate.Panel.Surface.Loops.Where(loop => loop.Max(point => point.Length) < 0.2).Select(Middle).OrderBy(middle => middle.Y)];
+
+        // derived: 10 cm to either side along (cos 30°, sin 30°) in own y and z
+        Close.Absolute(-0.0866025, middles[0].Y, 1e-6);
+        Close.Absolute(-0.05, middles[0].Z, 1e-6);
+        Close.Absolute(0.0866025, middles[1].Y, 1e-6);
+        Close.Absolute(0.05, middles[1].Z, 1e-6);
+
+        static Hornbook.Physics.Vector Middle(IReadOnlyList<Hornbook.Physics.Vector> loop) => new(0.0, loop.Average(point => point.Y), loop.Average(point => point.Z));
+    }
+
     [Fact]
     public void The_table_top_has_a_sheet_where_its_material_is_said()
     {

@@ -26,6 +26,7 @@ internal sealed class Binder(ProblemList problems, string broken)
         }
 
         ReportMissing(node, shape, word, meant);
+        new SetChecks(problems, shape.SetsFor(word), key => meant.Contains(key.Name) || IsBroken(key.Name)).Check(node, shape);
         return bound;
     }
 

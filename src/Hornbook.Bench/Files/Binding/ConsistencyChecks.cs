@@ -7,7 +7,8 @@ namespace Hornbook.Bench.Files.Binding;
 
 /// <summary>What no single value shows: sizes against each other, names that must exist, limits in order.</summary>
 /// <param name="problems">Takes what is found.</param>
-internal sealed class ConsistencyChecks(ProblemList problems)
+/// <param name="isWhole">Whether every line of the file could be read: else a key that is not there may be among the others.</param>
+internal sealed class ConsistencyChecks(ProblemList problems, bool isWhole)
 {
     /// <summary>Mouths up to this many wavelengths are computed: beyond, the currents would take minutes [-].</summary>
     private const double MostWavelengths = 30.0;
@@ -74,9 +75,11 @@ internal sealed class ConsistencyChecks(ProblemList problems)
             checks.CheckTop(table);
         }
 
-        foreach (BoundTable panel in file.List("panels").Select(item => item.Value).OfType<BoundTable>())
+        BoundTable[] panels = [.. file.List("panels").Select(item => item.Value).OfType<BoundTable>()];
+        Array.ForEach(panels, checks.Check);
+        if (isWhole && problems.Found.Count == 0)
         {
-            checks.Check(panel);
+            Array.ForEach(panels, new OutlineChecks(problems).Check);
         }
     }
 

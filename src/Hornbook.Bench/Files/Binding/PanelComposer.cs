@@ -1,6 +1,5 @@
 using Hornbook.Bench.Layout;
 using Hornbook.Physics.Panels;
-using Hornbook.Physics.Panels.Outlines;
 
 namespace Hornbook.Bench.Files.Binding;
 
@@ -9,10 +8,8 @@ internal static class PanelComposer
 {
     /// <summary>The panel.</summary>
     internal static BenchPanel Compose(string name, BoundTable panel) => new(
-        name, new Panel(Surface(panel), SheetComposer.Compose(panel)), PoseComposer.Compose(panel), !panel.IsTrue("aside"))
+        name, new Panel(SurfaceComposer.Compose(panel), SheetComposer.Compose(panel)), PoseComposer.Compose(panel), !panel.IsTrue("aside"))
     {
         Kind = panel.Word!,
     };
-
-    private static RectangularSurface Surface(BoundTable panel) => new(panel.Number("width"), panel.Number("height"));
 }

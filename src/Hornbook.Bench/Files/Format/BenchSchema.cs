@@ -39,7 +39,7 @@ internal static class BenchSchema
             table["allOf"] = new JsonArray([.. shape.Variants.Select(variant => (JsonNode)OfKind(shape, variant))]);
         }
 
-        return table;
+        return WithSets(table, shape.Sets);
     }
 
     /// <summary>What holds once the deciding word is typed: its keys are needed and no other word's keys fit.</summary>
@@ -59,8 +59,18 @@ internal static class BenchSchema
                 ["properties"] = new JsonObject { [shape.Kind!.Name] = new JsonObject { ["const"] = variant.Word } },
                 ["required"] = new JsonArray(shape.Kind.Name),
             },
-            ["then"] = new JsonObject { ["properties"] = properties, ["required"] = Names(variant.Keys.Where(key => key.IsRequired)) },
+            ["then"] = WithSets(new JsonObject { ["properties"] = properties, ["required"] = Names(variant.Keys.Where(key => key.IsRequired)) }, variant.Sets),
         };
+    }
+
+    private static JsonObject WithSets(JsonObject table, IReadOnlyList<KeySet> sets)
+    {
+        if (sets.Count > 0)
+        {
+            table["oneOf"] = new JsonArray([.. sets.Select(set => (JsonNode)new JsonObject { ["required"] = Names(set.Keys) })]);
+        }
+
+        return table;
     }
 
     /// <summary>The keys with what fits; where it depends on the deciding word, the meaning only.</summary>

@@ -10,10 +10,6 @@ internal static class PanelFormat
     internal const string Sheet = "sheet";
     internal const string LayeredSheet = "layered sheet";
 
-    private static readonly KeyRule Width = new("width", Size, "Across, when its upright stands upright.");
-
-    private static readonly KeyRule Height = new("height", Size, "Along its upright.");
-
     private static readonly KeyRule Period = new(
         "period", new QuantityRule(Quantity.Length, "0.1 mm", "20 cm", "\"5 mm\""), "From the middle of one strip to the middle of the next.");
 
@@ -45,12 +41,16 @@ internal static class PanelFormat
         Kind = new KeyRule("kind", new ChoiceRule(MetalPlate, StripGrid, Sheet, LayeredSheet), "What it is."),
         Variants =
         [
-            new(MetalPlate, Width, Height),
-            new(StripGrid, Width, Height, Period, StripWidth, Strips),
-            new(Sheet, Width, Height, Material, Thickness),
-            new(LayeredSheet, Width, Height, Layers),
+            Flat(MetalPlate, OutlineFormat.Openings),
+            Flat(StripGrid, Period, StripWidth, Strips),
+            Flat(Sheet, Material, Thickness),
+            Flat(LayeredSheet, Layers),
         ],
     };
 
-    private static QuantityRule Size => new(Quantity.Length, "5 mm", "3 m", "\"300 mm\"");
+    /// <summary>A flat panel: any outline, and its own keys.</summary>
+    private static Variant Flat(string word, params IReadOnlyList<KeyRule> keys) => new(word, [.. OutlineFormat.Outline, .. keys])
+    {
+        Sets = OutlineFormat.OutlineSets,
+    };
 }

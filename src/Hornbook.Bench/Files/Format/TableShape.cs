@@ -22,6 +22,12 @@ internal sealed record TableShape(string What, params IReadOnlyList<KeyRule> Key
     /// <summary>The further keys of each word.</summary>
     internal IReadOnlyList<Variant> Variants { get; init; } = [];
 
+    /// <summary>Sets of keys of which one is given, and that one whole: width and height, or a diameter.</summary>
+    internal IReadOnlyList<KeySet> Sets { get; init; } = [];
+
+    /// <summary>The sets that hold when the deciding word is known.</summary>
+    internal IReadOnlyList<KeySet> SetsFor(string? word) => [.. Sets, .. Variants.Where(variant => variant.Word == word).SelectMany(variant => variant.Sets)];
+
     /// <summary>The keys that fit when the deciding word is known, or all where it is not.</summary>
     internal IReadOnlyList<KeyRule> KeysFor(string? word) =>
     [
@@ -34,4 +40,16 @@ internal sealed record TableShape(string What, params IReadOnlyList<KeyRule> Key
 /// <summary>The keys that a table has for one deciding word.</summary>
 /// <param name="Word">The word.</param>
 /// <param name="Keys">The further keys.</param>
-internal sealed record Variant(string Word, params IReadOnlyList<KeyRule> Keys);
+internal sealed record Variant(string Word, params IReadOnlyList<KeyRule> Keys)
+{
+    /// <summary>Sets of these keys of which one is given, and that one whole.</summary>
+    internal IReadOnlyList<KeySet> Sets { get; init; } = [];
+}
+
+/// <summary>Keys that are given together.</summary>
+/// <param name="Keys">The keys.</param>
+internal sealed record KeySet(params IReadOnlyList<KeyRule> Keys)
+{
+    /// <summary>As a message names it: "width and height".</summary>
+    internal string Words => string.Join(" and ", Keys.Select(key => key.Name));
+}
