@@ -1,25 +1,78 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+using Hornbook.Physics.Panels.Sheets.Tables;
+
 namespace Hornbook.Physics.Panels.Sheets;
 
-/// <summary>Layers in a row as a panel: the same in every direction along it.</summary>
-/// <param name="sheet">The sheet.</param>
-/// <param name="frequency">f [Hz].</param>
-internal sealed class LayeredResponse(LayeredSheet sheet, double frequency) : ISheetResponse
+/// <summary>Layers in a row as a panel, the same in every direction along it: tabulated over cos θ once, then read.</summary>
+/// <remarks>
+/// Tabulated are the elements of the transfer matrices, which have neither poles nor branches, so that reflection and transmission keep their exact form
+/// up to grazing and thin films need no more nodes than thick ones. Eq. sheets (5) and (6).
+/// </remarks>
+internal sealed class LayeredResponse : ISheetResponse
 {
-    private readonly LayeredSheet _turned = new([.. sheet.Layers.Reverse()]);
+    // Of the largest element; ten times less than what the page promises of R and T.
+    private const double Tolerance = 1e-7;
+
+    // Where a wave grazes exactly, a sheet of air would be nothing over nothing.
+    private const double SmallestCosine = 1e-9;
+
+    private readonly CurveTable _table;
+    private readonly double _scale;
+
+    /// <summary>Tabulates a sheet.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="frequency">f [Hz].</param>
+    internal LayeredResponse(LayeredSheet sheet, double frequency)
+    {
+        double phase = 2.0 * Math.PI * frequency / Constants.SpeedOfLight * sheet.Thickness;
+        _scale = 2.0 * Math.Exp(LayeredTransfer.LogScale(sheet.Layers, frequency));
+        _table = CurveTable.Of(Marshal.SizeOf<Elements>() / sizeof(double), Fill, Tolerance);
+
+        void Fill(double cosine, Span<double> values) => MemoryMarshal.Cast<double, Elements>(values)[0] = new Elements(
+            LayeredTransfer.Of(sheet.Layers, frequency, cosine, Polarisation.Across),
+            LayeredTransfer.Of(sheet.Layers, frequency, cosine, Polarisation.Within),
+            Complex.Exp(new Complex(0.0, phase * cosine)),
+            default);
+    }
 
     /// <inheritdoc/>
     public SheetMatrices Arriving(SheetFace face, double across, double along)
     {
-        LayeredSheet met = face == SheetFace.Back ? sheet : _turned;
-        double sine = Math.Sqrt((across * across) + (along * along));
-        double angle = Math.Asin(Math.Min(sine, 1.0 - 1e-9));
-        SheetResponse normalToPlane = met.At(frequency, angle, Polarisation.Across);
-        SheetResponse inPlane = met.At(frequency, angle, Polarisation.Within);
-        (double u, double v) = sine > 0.0 ? (across / sine, along / sine) : (1.0, 0.0);
-        TangentialMatrix within = new(u * u, u * v, u * v, v * v);
-        TangentialMatrix beside = new(v * v, -u * v, -u * v, u * u);
-        return new SheetMatrices(
-            (within * inPlane.Reflection) + (beside * normalToPlane.Reflection),
-            (within * inPlane.Transmission) + (beside * normalToPlane.Transmission));
+        double squaredSine = Math.Min((across * across) + (along * along), 1.0);
+        double cosine = Math.Max(Math.Sqrt(1.0 - squaredSine), SmallestCosine);
+        Elements elements = default;
+        _table.Read(cosine, MemoryMarshal.Cast<Elements, double>(new Span<Elements>(ref elements)));
+        Complex toMiddle = elements.ToMiddle, passed = _scale * cosine * toMiddle;
+
+        (Complex beside, Complex overBeside) = Outside(elements.Across, face, cosine, 1.0, cosine * cosine);
+        (Complex within, Complex overWithin) = Outside(elements.Within, face, cosine, cosine * cosine, 1.0);
+        (Complex passedBeside, Complex passedWithin) = (passed * overBeside, passed * overWithin);
+        (Complex thrownBeside, Complex thrownWithin) = (toMiddle * beside * overBeside, toMiddle * within * overWithin);
+        return squaredSine > 0.0
+            ? new SheetMatrices(
+                Turned(thrownBeside, thrownWithin, across, along, squaredSine), Turned(passedBeside, passedWithin, across, along, squaredSine))
+            : new SheetMatrices(TangentialMatrix.Identity * thrownBeside, TangentialMatrix.Identity * passedBeside);
     }
+
+    // Numerator of R times cos θ, and one over its denominator so, for an admittance of air with these weights of C and B.
+    private static (Complex Difference, Complex OverSum) Outside(in LayeredTransfer m, SheetFace face, double cosine, double forC, double forB)
+    {
+        Complex skew = (face == SheetFace.Back ? m.A - m.D : m.D - m.A) * cosine;
+        Complex whole = (m.A + m.D) * cosine;
+        (Complex b, Complex c) = (m.B * forB, m.C * forC);
+        Complex sum = whole + b + c;
+        return (skew + b - c, Complex.Conjugate(sum) * (1.0 / ((sum.Real * sum.Real) + (sum.Imaginary * sum.Imaginary))));
+    }
+
+    private static TangentialMatrix Turned(Complex beside, Complex within, double u, double v, double squaredSine)
+    {
+        Complex difference = (within - beside) / squaredSine;
+        Complex mixed = difference * (u * v);
+        return new TangentialMatrix(beside + (difference * (u * u)), mixed, mixed, beside + (difference * (v * v)));
+    }
+
+    // As one row of the table; filled up to a multiple of four numbers.
+    [StructLayout(LayoutKind.Sequential)]
+    private readonly record struct Elements(LayeredTransfer Across, LayeredTransfer Within, Complex ToMiddle, Complex Unused);
 }

@@ -27,6 +27,18 @@ public readonly record struct TangentialMatrix(Complex AcrossAcross, Complex Acr
     public static TangentialMatrix operator *(TangentialMatrix a, Complex factor) =>
         new(a.AcrossAcross * factor, a.AcrossAlong * factor, a.AlongAcross * factor, a.AlongAlong * factor);
 
+    /// <summary>One over it.</summary>
+    internal TangentialMatrix Inverse()
+    {
+        Complex determinant = (AcrossAcross * AlongAlong) - (AcrossAlong * AlongAcross);
+        Complex over = Complex.Conjugate(determinant)
+            * (1.0 / ((determinant.Real * determinant.Real) + (determinant.Imaginary * determinant.Imaginary)));
+        return new TangentialMatrix(AlongAlong * over, -AcrossAlong * over, -AlongAcross * over, AcrossAcross * over);
+    }
+
+    /// <summary>The same mirrored at a plane across or along the strips, for a sign of −1; itself for +1.</summary>
+    internal TangentialMatrix Mirrored(double sign) => new(AcrossAcross, AcrossAlong * sign, AlongAcross * sign, AlongAlong);
+
     /// <summary>The same in axes that are turned from across towards along by an angle of this cosine and sine.</summary>
     internal TangentialMatrix Turned(double cosine, double sine)
     {

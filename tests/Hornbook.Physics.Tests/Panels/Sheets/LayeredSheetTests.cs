@@ -135,6 +135,46 @@ public sealed class LayeredSheetTests
         Assert.True(At(best) > 0.99 && At(best + (0.25 * wave)) < 0.1);
     }
 
+    [Fact]
+    public void What_is_read_from_the_table_is_what_the_layers_say() => Gen.Select(
+        LossyLayers.Array[1, 3], Gen.Double[0.0, 1.0].Array[100], Gen.Double[-Math.PI, Math.PI]).Sample(
+        (layers, cosines, azimuth) =>
+        {
+            LayeredSheet sheet = new(layers), turned = new([.. layers.Reverse()]);
+            ISheetResponse table = sheet.At(10e9);
+            (double sin, double cos) = Math.SinCos(azimuth);
+            foreach (double cosine in cosines)
+            {
+                double angle = Math.Acos(Math.Max(cosine, 1e-5)), sine = Math.Sin(angle);
+                foreach (SheetFace face in Enum.GetValues<SheetFace>())
+                {
+                    LayeredSheet met = face == SheetFace.Back ? sheet : turned;
+                    SheetResponse across = met.At(10e9, angle, Polarisation.Across), within = met.At(10e9, angle, Polarisation.Within);
+                    SheetMatrices read = table.Arriving(face, sine * cos, sine * sin);
+                    // Independent method: interface by interface at this angle.
+                    Close.Absolute(0.0, (read.Reflection.AlongAlong - Mixed(within.Reflection, across.Reflection)).Magnitude, 1e-6);
+                    Close.Absolute(0.0, (read.Transmission.AlongAlong - Mixed(within.Transmission, across.Transmission)).Magnitude, 1e-6);
+                    Close.Absolute(0.0, (read.Transmission.AcrossAlong - (sin * cos * (within.Transmission - across.Transmission))).Magnitude, 1e-6);
+                }
+            }
+
+            Complex Mixed(Complex within, Complex across) => (sin * sin * within) + (cos * cos * across);
+        },
+        iter: 50);
+
+    [Fact]
+    public void A_film_is_read_as_exactly_as_a_wall()
+    {
+        // derived: 10 µm of plastic, whose reflection changes within half a degree of grazing.
+        LayeredSheet film = Plain(2.25, 1e-5);
+        ISheetResponse table = film.At(10e9);
+        Gen.Double[1e-5, 1e-2].Sample(cosine =>
+        {
+            Complex expected = film.At(10e9, Math.Acos(cosine), Polarisation.Within).Transmission;
+            Close.Absolute(0.0, (table.Arriving(SheetFace.Back, Math.Sqrt(1.0 - (cosine * cosine)), 0.0).Transmission.AcrossAcross - expected).Magnitude, 1e-6);
+        });
+    }
+
     [Theory]
     [InlineData(-0.1)]
     [InlineData(0.5 * Math.PI)]

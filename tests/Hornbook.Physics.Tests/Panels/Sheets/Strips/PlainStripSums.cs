@@ -1,15 +1,12 @@
 using System.Numerics;
+using Hornbook.Physics.Panels.Sheets;
 using MathNet.Numerics;
 using MathNet.Numerics.LinearAlgebra;
 
-namespace Hornbook.Physics.Panels.Sheets;
+namespace Hornbook.Physics.Tests.Panels.Sheets.Strips;
 
-/// <summary>The currents on the strips of a grid, in functions with the singularity that edges have, and the field that they make.</summary>
-/// <remarks>
-/// With x = 2u/w: along the strips T_n(x)/√(1−x²), across them √(1−x²) U_n(x). Their transforms are Bessel functions of q = πmw/p, which
-/// depend on w/p only and are tabulated once. Eq. strip-grids (2) to (5).
-/// </remarks>
-internal sealed class StripCurrents
+/// <summary>The same equations for the currents of strips with their sums done order by order, thousands of times slower: what the fast ones are measured against.</summary>
+internal sealed class PlainStripSums
 {
     private const int Functions = 6;
 
@@ -21,7 +18,7 @@ internal sealed class StripCurrents
     private readonly Complex[,] _across;
     private readonly Complex[,] _along;
 
-    internal StripCurrents(double share)
+    internal PlainStripSums(double share)
     {
         _share = share;
         _orders = (int)Math.Ceiling(LargestArgument / (Math.PI * share));

@@ -1,0 +1,85 @@
+using System.Collections.Concurrent;
+using Hornbook.Physics.Panels.Sheets.Tables;
+using MathNet.Numerics;
+
+namespace Hornbook.Physics.Panels.Sheets.Strips;
+
+/// <summary>The transforms of the functions in which the currents of a strip are written, at the whole orders of the grid.</summary>
+/// <remarks>
+/// With x = 2s/w over the strip: along it T_n(x)/√(1−x²), across it √(1−x²) U_n(x). Their transforms, Eq. strip-grids (2), are Bessel functions of q = πmw/p without the
+/// factor jⁿ, which the equations do not need, and times √(w/2p). They depend on w/p only.
+/// </remarks>
+internal sealed class StripFunctions
+{
+    // Up to here the sums over the orders are done one by one: q so large that only its leading term counts, and enough orders that the
+    // slowest beat between orders and strips, of p/(p−w) orders, is over.
+    private const double LargestArgument = 2000.0;
+    private const double MostBeats = 100.0;
+
+    // From here on a Bessel function follows from the two before it without loss.
+    private const double RecurrenceArgument = 30.0;
+
+    private static readonly Recent<double, StripFunctions> Known = new(16);
+
+    private readonly ConcurrentDictionary<(int Above, int Carried), StripSums> _sums = new();
+    private readonly double[] _across;
+    private readonly double[] _along;
+
+    private StripFunctions(double share)
+    {
+        Share = share;
+        Count = CountFor(share);
+        Orders = (int)Math.Ceiling(Math.Max(LargestArgument / (Math.PI * share), MostBeats / (1.0 - share)));
+        _across = new double[(Orders + 1) * Count];
+        _along = new double[(Orders + 1) * Count];
+        Parallel.For(0, Orders + 1, Fill);
+    }
+
+    /// <summary>w/p.</summary>
+    internal double Share { get; }
+
+    /// <summary>How many functions for each direction of the current.</summary>
+    internal int Count { get; }
+
+    /// <summary>The highest order that is tabulated.</summary>
+    internal int Orders { get; }
+
+    /// <summary>The transforms for a share of metal.</summary>
+    /// <param name="share">w/p, between 0 and 1.</param>
+    internal static StripFunctions For(double share) => Known.Of(share, s => new StripFunctions(s));
+
+    /// <summary>The sums over the orders above some.</summary>
+    /// <param name="above">Orders up to this one, on both sides, are left out.</param>
+    /// <param name="carried">From this order on a polynomial carries.</param>
+    internal StripSums Sums(int above, int carried) => _sums.GetOrAdd((above, carried), key => new StripSums(this, key.Above, key.Carried));
+
+    /// <summary>Of the currents across the strips, at an order that is not negative; at −m they are the same times (−1)ⁿ.</summary>
+    internal ReadOnlySpan<double> Across(int order) => _across.AsSpan(order * Count, Count);
+
+    /// <summary>Of the currents along the strips.</summary>
+    internal ReadOnlySpan<double> Along(int order) => _along.AsSpan(order * Count, Count);
+
+    // Narrow gaps draw the currents to the edges of the strips: Eq. strip-grids (6) says what is left.
+    private static int CountFor(double share) => 6;
+
+    private void Fill(int order)
+    {
+        double q = Math.PI * order * Share, scale = Math.PI * Math.Sqrt(0.5 * Share);
+        Span<double> bessel = stackalloc double[Count + 1];
+        FillBessel(q, bessel);
+        for (int n = 0; n < Count; n++)
+        {
+            double across = order > 0 ? (n + 1) * bessel[n + 1] / q : n == 0 ? 0.5 : 0.0;
+            _across[(order * Count) + n] = scale * across;
+            _along[(order * Count) + n] = scale * bessel[n];
+        }
+    }
+
+    private static void FillBessel(double q, Span<double> values)
+    {
+        for (int n = 0; n < values.Length; n++)
+        {
+            values[n] = n < 2 || q < RecurrenceArgument ? SpecialFunctions.BesselJ(n, q) : (2.0 * (n - 1) / q * values[n - 1]) - values[n - 2];
+        }
+    }
+}
