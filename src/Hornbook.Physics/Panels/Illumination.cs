@@ -1,5 +1,6 @@
 using System.Numerics;
 using Hornbook.Physics.Antennas;
+using Hornbook.Physics.Panels.Exchange;
 using Hornbook.Physics.Radiation;
 
 namespace Hornbook.Physics.Panels;
@@ -19,17 +20,15 @@ public sealed class Illumination
 
     private readonly Antenna _source;
     private readonly Pose _sourcePose;
-    private readonly CurrentSamples _mouth;
+    private readonly Mouth _mouth;
+    private readonly PanelExchange _exchange;
     private readonly CurrentSamples[] _currents;
     private readonly CurrentSamples[] _before;
 
-    private Illumination(Antenna source, Pose sourcePose, IReadOnlyList<PosedPanel> panels)
+    private Illumination(Antenna source, Pose sourcePose, Mouth mouth, PanelExchange exchange, IReadOnlyList<PosedPanel> panels)
     {
-        _source = source;
-        _sourcePose = sourcePose;
-        _mouth = source.Currents.Posed(sourcePose);
-        Panels = panels;
-        PanelSweeps sweeps = PanelSweeps.Run(_mouth, sourcePose.Position, source.Wavenumber, panels);
+        (_source, _sourcePose, _mouth, _exchange, Panels) = (source, sourcePose, mouth, exchange, panels);
+        PanelSweeps sweeps = PanelSweeps.Run(exchange, panels.Count);
         (_currents, _before, Sweeps, Residue) = (sweeps.Currents, sweeps.Before, sweeps.Count, sweeps.Residue);
     }
 
@@ -53,7 +52,17 @@ public sealed class Illumination
     {
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(panels);
-        return new Illumination(source, sourcePose, panels);
+        Mouth mouth = new(source, sourcePose);
+        return new Illumination(source, sourcePose, mouth, PanelExchange.Of(mouth, panels), panels);
+    }
+
+    /// <summary>The same source with other panels, or the same ones elsewhere: what has not moved is not prepared anew.</summary>
+    /// <param name="panels">The panels that stand now.</param>
+    /// <returns>What <see cref="Of"/> would give.</returns>
+    public Illumination With(IReadOnlyList<PosedPanel> panels)
+    {
+        ArgumentNullException.ThrowIfNull(panels);
+        return new Illumination(_source, _sourcePose, _mouth, _exchange.With(panels), panels);
     }
 
     /// <summary>The wave delivered into a receiver's guide over the wave that the source's guide brings [-]; |.|² is the link.</summary>
@@ -96,7 +105,7 @@ public sealed class Illumination
     /// <param name="fields">Filled with the fields, length ≥ n.</param>
     public void Field(ReadOnlyMemory<Vector> points, Memory<FieldSample> fields)
     {
-        RadiatedField.EvaluateMap(_mouth, _source.Wavenumber, points, fields);
+        RadiatedField.EvaluateMap(_mouth.Currents, _source.Wavenumber, points, fields);
         FieldSample[] part = new FieldSample[points.Length];
         foreach (CurrentSamples currents in _currents)
         {

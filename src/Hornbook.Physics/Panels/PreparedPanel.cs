@@ -1,3 +1,4 @@
+using Hornbook.Physics.Panels.Edges;
 using Hornbook.Physics.Panels.Outlines;
 using Hornbook.Physics.Panels.Sheets;
 
@@ -14,7 +15,9 @@ public sealed class PreparedPanel
         Panel = panel;
         Frequency = Require.Positive(frequency);
         Response = panel.Sheet.At(frequency);
-        Cells = [.. panel.Surface.Cells(Constants.SpeedOfLight / frequency / (CellsPerWavelength * refinement))];
+        double wavelength = Constants.SpeedOfLight / frequency;
+        Cells = [.. panel.Surface.Cells(wavelength / (CellsPerWavelength * refinement))];
+        Edges = panel.Sheet is Metal ? EdgeLinks.Of(Cells, panel.Surface.Rims, wavelength) : null;
     }
 
     /// <summary>The panel.</summary>
@@ -28,6 +31,12 @@ public sealed class PreparedPanel
 
     /// <summary>The cells, own frame.</summary>
     internal Cell[] Cells { get; }
+
+    /// <summary>k [1/m].</summary>
+    internal double Wavenumber => 2.0 * Math.PI * Frequency / Constants.SpeedOfLight;
+
+    /// <summary>The edge currents of its rims, where it is of metal; else null.</summary>
+    internal EdgeLinks? Edges { get; }
 
     /// <summary>What its sheet does to a wave.</summary>
     internal ISheetResponse Response { get; }

@@ -66,15 +66,10 @@ public sealed class CurrentSamples
     public CurrentSamples Scaled(Complex factor) =>
         new(_points, Array.ConvertAll(_electric, v => v * factor), Array.ConvertAll(_magnetic, v => v * factor));
 
-    /// <summary>Those that flow where a condition holds.</summary>
-    internal CurrentSamples Where(Predicate<Vector> condition)
-    {
-        int[] kept = [.. Enumerable.Range(0, Count).Where(i => condition(_points[i]))];
-        return kept.Length == Count
-            ? this
-            : new CurrentSamples(
-                Array.ConvertAll(kept, i => _points[i]), Array.ConvertAll(kept, i => _electric[i]), Array.ConvertAll(kept, i => _magnetic[i]));
-    }
+    /// <summary>Some of them.</summary>
+    /// <param name="chosen">Their places in the order of these.</param>
+    internal CurrentSamples Chosen(int[] chosen) => new(
+        Array.ConvertAll(chosen, i => _points[i]), Array.ConvertAll(chosen, i => _electric[i]), Array.ConvertAll(chosen, i => _magnetic[i]));
 
     /// <summary>These currents and others at the same points times a factor; none count as zero.</summary>
     internal CurrentSamples Plus(CurrentSamples other, Complex factor)

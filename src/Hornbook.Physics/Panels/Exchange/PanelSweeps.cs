@@ -1,6 +1,6 @@
 using Hornbook.Physics.Radiation;
 
-namespace Hornbook.Physics.Panels;
+namespace Hornbook.Physics.Panels.Exchange;
 
 /// <summary>The exchange of fields between panels, solved.</summary>
 /// <param name="Currents">Of each panel after the last sweep.</param>
@@ -12,14 +12,16 @@ internal sealed record PanelSweeps(CurrentSamples[] Currents, CurrentSamples[] B
     // The first sweeps only carry the wave outwards; there is nothing to mix yet.
     private const int SweepsBeforeMixing = 3;
 
-    internal static PanelSweeps Run(CurrentSamples mouth, Vector from, double wavenumber, IReadOnlyList<PosedPanel> panels)
+    /// <summary>Sweeps until the currents have settled.</summary>
+    /// <param name="exchange">The panels.</param>
+    /// <param name="panels">How many.</param>
+    internal static PanelSweeps Run(PanelExchange exchange, int panels)
     {
-        PanelExchange exchange = new(mouth, from, wavenumber, panels);
         SweepAcceleration acceleration = new();
-        CurrentSamples[] before = [.. panels.Select(_ => CurrentSamples.None)];
+        CurrentSamples[] before = [.. Enumerable.Repeat(CurrentSamples.None, panels)];
         CurrentSamples[] after = exchange.Sweep(before);
         int count = 1;
-        double residue = panels.Count < 2 ? 0.0 : 1.0;
+        double residue = panels < 2 ? 0.0 : 1.0;
         while (residue > Illumination.SettledResidue && count < Illumination.MostSweeps)
         {
             before = count < SweepsBeforeMixing ? after : acceleration.Next(before, after);

@@ -2,7 +2,7 @@ using System.Numerics;
 using Hornbook.Physics.Panels.Sheets;
 using Hornbook.Physics.Radiation;
 
-namespace Hornbook.Physics.Panels;
+namespace Hornbook.Physics.Panels.Exchange;
 
 /// <summary>The jump that a sheet imposes on the field of a wave, as surface currents: Eq. panels (1) to (4).</summary>
 internal static class SheetJump

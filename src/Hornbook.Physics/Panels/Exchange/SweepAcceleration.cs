@@ -2,7 +2,7 @@ using Hornbook.Physics.Radiation;
 using MathNet.Numerics.LinearAlgebra;
 using Complex = System.Numerics.Complex;
 
-namespace Hornbook.Physics.Panels;
+namespace Hornbook.Physics.Panels.Exchange;
 
 /// <summary>Makes sweeps that throw a wave to and fro settle sooner: of the last sweeps, the mixture whose changes cancel best goes into the next one.</summary>
 /// <remarks>Anderson's mixing: [Anderson1965]; in this form [WalkerNi2011]. For a linear exchange it is as good as GMRES.</remarks>

@@ -1,0 +1,40 @@
+using Hornbook.Physics.Radiation;
+using Hornbook.Physics.Radiation.Transfers;
+
+namespace Hornbook.Physics.Panels.Exchange;
+
+/// <summary>Places of samples that send or receive together: a mouth, a panel's cells, or those of them on one side of another panel. Immutable.</summary>
+internal sealed class Body
+{
+    private readonly int[]? _chosen;
+
+    private Body(Vector[] points, Frame axes, int[]? chosen)
+    {
+        (Points, Axes, _chosen) = (points, axes, chosen);
+        Tree = SampleTree.Of(points, axes);
+    }
+
+    /// <summary>The places [m]; at least one.</summary>
+    internal Vector[] Points { get; }
+
+    /// <summary>Axes along which they are flat, bench frame.</summary>
+    internal Frame Axes { get; }
+
+    /// <summary>The same, sorted for fast transfers.</summary>
+    internal SampleTree Tree { get; }
+
+    /// <summary>A whole body.</summary>
+    internal static Body Of(Vector[] points, Frame axes) => new(points, axes, null);
+
+    /// <summary>The part for which a condition holds: the body itself where that is all of it, null where it is none.</summary>
+    internal Body? Where(Predicate<Vector> condition)
+    {
+        int[] chosen = [.. Enumerable.Range(0, Points.Length).Where(i => condition(Points[i]))];
+        return chosen.Length == Points.Length ? this
+            : chosen.Length == 0 ? null
+            : new Body(Array.ConvertAll(chosen, i => Points[i]), Axes, chosen);
+    }
+
+    /// <summary>Those of the whole body's currents that flow in this part.</summary>
+    internal CurrentSamples Chosen(CurrentSamples whole) => _chosen is null ? whole : whole.Chosen(_chosen);
+}

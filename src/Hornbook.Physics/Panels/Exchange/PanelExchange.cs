@@ -1,0 +1,73 @@
+using Hornbook.Physics.Radiation;
+
+namespace Hornbook.Physics.Panels.Exchange;
+
+/// <summary>Panels where they stand, lit by a source, each ready to answer to the others. Immutable.</summary>
+internal sealed class PanelExchange
+{
+    private readonly Mouth _mouth;
+    private readonly Standing[] _panels;
+    private readonly int[] _outwards;
+
+    private PanelExchange(Mouth mouth, Standing[] panels)
+    {
+        (_mouth, _panels) = (mouth, panels);
+        _outwards =
+        [
+            .. Enumerable.Range(0, panels.Length).OrderBy(i => panels[i].Place.Cells.Points.Min(point => (point - mouth.Centre).Length))
+        ];
+    }
+
+    /// <summary>Lights panels.</summary>
+    /// <param name="mouth">The source.</param>
+    /// <param name="posed">The panels.</param>
+    internal static PanelExchange Of(Mouth mouth, IReadOnlyList<PosedPanel> posed) => Of(mouth, posed, []);
+
+    /// <summary>The same source with other panels: what did not move keeps its light and its ways.</summary>
+    internal PanelExchange With(IReadOnlyList<PosedPanel> posed) => Of(_mouth, posed, _panels);
+
+    /// <summary>Lets every panel answer once, from the source outwards, to what the others send at that moment.</summary>
+    /// <param name="before">The currents of the panels.</param>
+    /// <returns>Their currents afterwards.</returns>
+    internal CurrentSamples[] Sweep(CurrentSamples[] before)
+    {
+        CurrentSamples[] currents = [.. before];
+        foreach (int i in _outwards)
+        {
+            Arrivals arrivals = _panels[i].FromSource.Copy();
+            for (int other = 0; other < currents.Length; other++)
+            {
+                if (other != i && currents[other].Count > 0)
+                {
+                    _panels[i].FromOthers[other].Add(currents[other], arrivals);
+                }
+            }
+
+            currents[i] = _panels[i].Place.Answer(arrivals);
+        }
+
+        return currents;
+    }
+
+    private static PanelExchange Of(Mouth mouth, IReadOnlyList<PosedPanel> posed, Standing[] earlier)
+    {
+        Dictionary<PosedPanel, int> known = Enumerable.Range(0, earlier.Length).DistinctBy(i => earlier[i].Place.Posed)
+            .ToDictionary(i => earlier[i].Place.Posed);
+        int[] was = [.. posed.Select(panel => known.TryGetValue(panel, out int index) ? index : -1)];
+        PanelInPlace[] places = [.. posed.Select((panel, i) => was[i] >= 0 ? earlier[was[i]].Place : new PanelInPlace(panel))];
+        Way Between(int from, int to) => was[from] >= 0 && was[to] >= 0 && was[from] != was[to]
+            ? earlier[was[to]].FromOthers[was[from]]
+            : Way.Between(places[from].Cells, places[to], mouth.Wavenumber);
+        Standing[] standing = [.. places.Select((place, to) => new Standing(
+            place,
+            was[to] >= 0 ? earlier[was[to]].FromSource : mouth.Light(place),
+            [.. places.Select((_, from) => from == to ? null! : Between(from, to))]))];
+        return new PanelExchange(mouth, standing);
+    }
+
+    /// <summary>A panel with what it needs to answer.</summary>
+    /// <param name="Place">Where it stands.</param>
+    /// <param name="FromSource">What comes straight from the source.</param>
+    /// <param name="FromOthers">The way from each other panel; nothing at its own place.</param>
+    private sealed record Standing(PanelInPlace Place, Arrivals FromSource, Way[] FromOthers);
+}

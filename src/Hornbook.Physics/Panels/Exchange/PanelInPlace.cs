@@ -1,0 +1,107 @@
+using Hornbook.Physics.Panels.Edges;
+using Hornbook.Physics.Panels.Outlines;
+using Hornbook.Physics.Panels.Sheets;
+using Hornbook.Physics.Radiation;
+
+namespace Hornbook.Physics.Panels.Exchange;
+
+/// <summary>A panel's cells and rim in the bench frame. Immutable.</summary>
+internal sealed class PanelInPlace
+{
+    // So many cells are worth a second thread.
+    private const int WorthSharing = 2000;
+    private const int Piece = 512;
+
+    private readonly Vector[] _normals;
+    private readonly Vector[] _across;
+    private readonly RimFoot[] _feet;
+    private readonly Frame _frame;
+
+    internal PanelInPlace(PosedPanel posed)
+    {
+        Posed = posed;
+        _frame = Frame.Of(posed.Pose);
+        Cell[] cells = posed.Panel.Cells;
+        Cells = Body.Of(Array.ConvertAll(cells, cell => _frame.Place(cell.Centre)), _frame);
+        _normals = Array.ConvertAll(cells, cell => Turned(cell.Normal));
+        _across = Array.ConvertAll(cells, cell => Turned(cell.Across));
+        _feet = Array.ConvertAll(posed.Panel.Edges?.Feet ?? [], InPlace);
+        Rim = _feet.Length == 0 ? null : Body.Of(Array.ConvertAll(_feet, foot => foot.Place), _frame);
+    }
+
+    /// <summary>The panel and its pose.</summary>
+    internal PosedPanel Posed { get; }
+
+    /// <summary>The centres of its cells.</summary>
+    internal Body Cells { get; }
+
+    /// <summary>The feet on its rim, where edge currents begin; null where it has none.</summary>
+    internal Body? Rim { get; }
+
+    /// <summary>Whether a plane divides what meets its front from what meets its back.</summary>
+    internal bool IsFlat => Posed.Panel.Panel.Surface.IsFlat;
+
+    /// <summary>Nothing arrives yet.</summary>
+    internal Arrivals Nothing() => Arrivals.None(Cells.Points.Length, _feet.Length);
+
+    /// <summary>Whether a point lies on the side to which the front looks, or in the plane.</summary>
+    internal bool IsInFront(Vector point) => Vector.Dot(point - _frame.Origin, _frame.Forward) >= 0.0;
+
+    /// <summary>The face that a field meets at a cell of a bent panel: the one against which its power flows.</summary>
+    internal SheetFace FaceAtCell(int cell, in FieldSample field) => Against(_normals[cell], field);
+
+    /// <summary>The face that a field meets at a foot on the rim of a bent panel.</summary>
+    internal SheetFace FaceAtRim(int foot, in FieldSample field) => Against(_feet[foot].Normal, field);
+
+    /// <summary>The currents that the panel answers with.</summary>
+    /// <param name="arrivals">The fields that arrive.</param>
+    internal CurrentSamples Answer(Arrivals arrivals)
+    {
+        int count = Cells.Points.Length;
+        ComplexVector[] electric = new ComplexVector[count];
+        ComplexVector[] magnetic = new ComplexVector[count];
+        AddEdges(arrivals, SheetFace.Front, electric);
+        AddEdges(arrivals, SheetFace.Back, electric);
+        if (count < WorthSharing)
+        {
+            AddJumps(arrivals, electric, magnetic, 0, count);
+        }
+        else
+        {
+            int pieces = (count + Piece - 1) / Piece;
+            Parallel.For(0, pieces, piece => AddJumps(arrivals, electric, magnetic, piece * Piece, Math.Min(count, (piece + 1) * Piece)));
+        }
+
+        return new CurrentSamples(Cells.Points, electric, magnetic);
+    }
+
+    private static SheetFace Against(Vector normal, in FieldSample field) =>
+        Vector.Dot(field.PowerDensity, normal) <= 0.0 ? SheetFace.Front : SheetFace.Back;
+
+    private void AddEdges(Arrivals arrivals, SheetFace face, ComplexVector[] densities)
+    {
+        if (Posed.Panel.Edges is { } edges)
+        {
+            FringeCurrents.Add(edges, _feet, arrivals.Rim(face), face, Posed.Panel.Wavenumber, densities);
+        }
+    }
+
+    // Densities become moments: times the area of the cell.
+    private void AddJumps(Arrivals arrivals, ComplexVector[] electric, ComplexVector[] magnetic, int first, int last)
+    {
+        ISheetResponse response = Posed.Panel.Response;
+        for (int i = first; i < last; i++)
+        {
+            double area = Posed.Panel.Cells[i].Area;
+            SheetJump.Of(response, SheetFace.Front, _normals[i], _across[i], arrivals.Front[i], out ComplexVector frontJ, out ComplexVector frontM);
+            SheetJump.Of(response, SheetFace.Back, _normals[i], _across[i], arrivals.Back[i], out ComplexVector backJ, out ComplexVector backM);
+            electric[i] = (electric[i] + frontJ + backJ) * area;
+            magnetic[i] = (frontM + backM) * area;
+        }
+    }
+
+    private RimFoot InPlace(RimFoot own) =>
+        own with { Place = _frame.Place(own.Place), Inward = Turned(own.Inward), Normal = Turned(own.Normal) };
+
+    private Vector Turned(Vector own) => (_frame.Forward * own.X) + (_frame.Left * own.Y) + (_frame.Up * own.Z);
+}
