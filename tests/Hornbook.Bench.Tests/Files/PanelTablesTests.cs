@@ -121,6 +121,55 @@ public sealed class PanelTablesTests
         static Hornbook.Physics.Vector Middle(IReadOnlyList<Hornbook.Physics.Vector> loop) => new(0.0, loop.Average(point => point.Y), loop.Average(point => point.Z));
     }
 
+    [Theory]
+    [InlineData("upright", 0.15)]
+    [InlineData("across", 0.2)]
+    public void A_bent_plate_is_hollow_in_front_and_straight_along_its_direction(string about, double half)
+    {
+        BenchPanel bent = Only($"[panels.a]\nkind = \"bent plate\"\n{Place}width = \"30 cm\"\nheight = \"40 cm\"\nradius = \"50 cm\"\nbent_about = \"{about}\"\n");
+        double chord = 2.0 * 0.5 * Math.Sin(half / 0.5);
+
+        // derived: an arc of half length s and radius R is 2 R sin(s/R) wide and R (1 − cos(s/R)) deep
+        Assert.IsType<Metal>(bent.Panel.Sheet);
+        Close.Relative(about == "upright" ? chord : 0.3, bent.Panel.Surface.Width, 1e-9);
+        Close.Relative(about == "upright" ? 0.4 : chord, bent.Panel.Surface.Height, 1e-9);
+        Close.Relative(0.5 * (1.0 - Math.Cos(half / 0.5)), bent.Panel.Surface.Loops.SelectMany(loop => loop).Max(point => point.X), 1e-9);
+    }
+
+    [Fact]
+    public void A_dish_has_its_depth_in_front()
+    {
+        BenchPanel dish = Only($"[panels.a]\nkind = \"dish\"\n{Place}diameter = \"36 cm\"\nfocal_length = \"12 cm\"\n");
+
+        // derived: D²/16f
+        Close.Relative(0.36 * 0.36 / (16.0 * 0.12), dish.Panel.Surface.Loops.SelectMany(loop => loop).Max(point => point.X), 1e-9);
+    }
+
+    [Theory]
+    [InlineData("", 10.525e9, true)]
+    [InlineData("cut_for = \"24 GHz\"", 24e9, true)]
+    [InlineData("centre = \"closed\"", 10.525e9, false)]
+    public void A_zone_plate_is_cut_for_its_wavelength(string more, double frequency, bool isOpen)
+    {
+        BenchPanel plate = Only($"[panels.a]\nkind = \"zone plate\"\n{Place}diameter = \"60 cm\"\nzones = 2\nfocal_length = \"30 cm\"\n{more}\n");
+        double half = 0.5 * Hornbook.Physics.Constants.SpeedOfLight / frequency;
+
+        // derived: the way by the edge of zone n is n half wavelengths longer, r² = (f + nλ/2)² − f²
+        double first = half * (0.6 + half), second = 2.0 * half * (0.6 + (2.0 * half));
+        Close.Relative(Math.PI * (0.09 - (isOpen ? first : second - first)), plate.Panel.Surface.Cells(5e-3).Sum(cell => cell.Area), 2e-3); // circles are cut into cells to a thousandth
+    }
+
+    [Fact]
+    public void A_zone_plate_may_be_cut_for_two_places()
+    {
+        BenchPanel plate = Only($"[panels.a]\nkind = \"zone plate\"\n{Place}diameter = \"60 cm\"\nzones = 1\nfrom_source = \"45 cm\"\nto_receiver = \"40 cm\"\n");
+        double radius = plate.Panel.Surface.Loops.Min(loop => loop.Max(point => point.Length));
+        double longer = Math.Sqrt((0.45 * 0.45) + (radius * radius)) + Math.Sqrt((0.4 * 0.4) + (radius * radius)) - 0.85;
+
+        // derived: the first zone ends where the way is half a wavelength longer
+        Close.Relative(0.5 * Hornbook.Physics.Constants.SpeedOfLight / 10.525e9, longer, 1e-3); // circles are drawn as polygons
+    }
+
     [Fact]
     public void The_table_top_has_a_sheet_where_its_material_is_said()
     {

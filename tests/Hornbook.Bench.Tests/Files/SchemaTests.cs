@@ -67,7 +67,7 @@ public sealed class SchemaTests
         JsonObject properties = schema["properties"]!.AsObject();
 
         // A key whose values depend on a word has its rule beside each word.
-        IEnumerable<KeyValuePair<string, JsonNode?>> dependent = schema["allOf"]?.AsArray().SelectMany(one => one!["then"]!["properties"]!.AsObject().Where(key => key.Value is JsonObject)) ?? [];
+        IEnumerable<KeyValuePair<string, JsonNode?>> dependent = schema["allOf"]?.AsArray().Where(one => one!["then"] is not null).SelectMany(one => one!["then"]!["properties"]!.AsObject().Where(key => key.Value is JsonObject)) ?? [];
         foreach ((string key, JsonNode? value) in properties.Concat(dependent).DistinctBy(pair => pair.Key))
         {
             yield return above + key;

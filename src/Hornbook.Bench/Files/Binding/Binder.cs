@@ -26,7 +26,12 @@ internal sealed class Binder(ProblemList problems, string broken)
         }
 
         ReportMissing(node, shape, word, meant);
-        new SetChecks(problems, shape.SetsFor(word), key => meant.Contains(key.Name) || IsBroken(key.Name)).Check(node, shape);
+        ChoiceChecks choices = new(problems, key => meant.Contains(key.Name) || IsBroken(key.Name));
+        foreach (Either choice in shape.ChoicesFor(word))
+        {
+            choices.Check(choice, node, shape.What);
+        }
+
         return bound;
     }
 

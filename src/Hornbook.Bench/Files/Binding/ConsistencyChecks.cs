@@ -79,7 +79,7 @@ internal sealed class ConsistencyChecks(ProblemList problems, bool isWhole)
         Array.ForEach(panels, checks.Check);
         if (isWhole && problems.Found.Count == 0)
         {
-            Array.ForEach(panels, new OutlineChecks(problems).Check);
+            Array.ForEach(panels, new OutlineChecks(problems, file.Number("frequency")).Check);
         }
     }
 

@@ -1,3 +1,4 @@
+using Hornbook.Bench.Files.Format;
 using Hornbook.Bench.Files.Quantities;
 using Hornbook.Bench.Files.Syntax;
 using Hornbook.Physics;
@@ -7,10 +8,31 @@ namespace Hornbook.Bench.Files.Binding;
 
 /// <summary>Whether the outline of a panel is one, and whether what is cut out of it lies in it and leaves something.</summary>
 /// <param name="problems">Takes what is found.</param>
-internal sealed class OutlineChecks(ProblemList problems)
+/// <param name="frequency">Of the bench [Hz].</param>
+internal sealed class OutlineChecks(ProblemList problems, double frequency)
 {
     /// <summary>Checks a panel in which nothing else is wrong.</summary>
     internal void Check(BoundTable panel)
+    {
+        if (panel.Word == PanelFormat.Dish)
+        {
+            CheckDish(panel);
+        }
+        else
+        {
+            CheckFlat(panel);
+        }
+    }
+
+    private void CheckDish(BoundTable dish)
+    {
+        if (dish.Number("hole_diameter", 0.0) >= dish.Number("diameter"))
+        {
+            Add(dish, "hole_diameter", "leaves nothing of the dish", $"the dish has a diameter of {ValueReader.Raw(dish.NodeOf("diameter"))}", "type less");
+        }
+    }
+
+    private void CheckFlat(BoundTable panel)
     {
         if (Outline(panel) is not PanelSurface outline)
         {
@@ -24,6 +46,7 @@ internal sealed class OutlineChecks(ProblemList problems)
         CheckSlits(panel, outline);
         CheckHoles(panel, outline);
         CheckRings(panel, outline);
+        CheckBend(panel, outline);
         if (problems.Found.Count == before && !LeavesSomething(panel))
         {
             problems.Add(panel.Node.Place, "nothing is left of the panel between its openings", "openings leave some of it", "type smaller openings, or a larger panel");
@@ -45,11 +68,11 @@ internal sealed class OutlineChecks(ProblemList problems)
         }
     }
 
-    private static bool LeavesSomething(BoundTable panel)
+    private bool LeavesSomething(BoundTable panel)
     {
         try
         {
-            return SurfaceComposer.Compose(panel).Loops.Count > 0;
+            return SurfaceComposer.Compose(panel, frequency).Loops.Count > 0;
         }
         catch (ArgumentException)
         {
@@ -111,6 +134,21 @@ internal sealed class OutlineChecks(ProblemList problems)
             {
                 Add(ring, "inner_diameter", "puts the ring beside the panel", $"the panel reaches {Millimetres(reach)} from its middle", "type less, or a larger panel");
             }
+        }
+    }
+
+    private void CheckBend(BoundTable panel, PanelSurface outline)
+    {
+        if (panel.Word != PanelFormat.BentPlate)
+        {
+            return;
+        }
+
+        double reach = SurfaceComposer.Axis(panel) == BendAxis.Z ? Reach(outline, 1.0, 0.0) : Reach(outline, 0.0, 1.0);
+        if (reach > 0.5 * Math.PI * panel.Number("radius"))
+        {
+            string smallest = Millimetres(Math.Ceiling(2e3 * reach / Math.PI) / 1e3);
+            Add(panel, "radius", "bends the plate too far", "it is bent by a quarter turn to either side at most", $"type radius = \"{smallest}\" or more");
         }
     }
 

@@ -7,8 +7,11 @@ namespace Hornbook.Bench.Files.Binding;
 internal static class PanelComposer
 {
     /// <summary>The panel.</summary>
-    internal static BenchPanel Compose(string name, BoundTable panel) => new(
-        name, new Panel(SurfaceComposer.Compose(panel), SheetComposer.Compose(panel)), PoseComposer.Compose(panel), !panel.IsTrue("aside"))
+    /// <param name="name">Its name.</param>
+    /// <param name="panel">Its table.</param>
+    /// <param name="frequency">Of the bench [Hz].</param>
+    internal static BenchPanel Compose(string name, BoundTable panel, double frequency) => new(
+        name, new Panel(SurfaceComposer.Compose(panel, frequency), SheetComposer.Compose(panel)), PoseComposer.Compose(panel), !panel.IsTrue("aside"))
     {
         Kind = panel.Word!,
     };

@@ -17,7 +17,7 @@ internal static class PlanComposer
         Frequency = file.Number("frequency"),
         Table = Table(file.Table("table")!),
         Antennas = [.. file.List("antennas").Select(item => new NamedAntenna(item.Name, Shape((BoundTable)item.Value)))],
-        Panels = [.. file.List("panels").Select(item => PanelComposer.Compose(item.Name, (BoundTable)item.Value))],
+        Panels = [.. file.List("panels").Select(item => PanelComposer.Compose(item.Name, (BoundTable)item.Value, file.Number("frequency")))],
         Source = Source(file.Table("source")!),
         Receiver = new ReceiverEnd(file.Table("receiver")!.Text("antenna"), PoseComposer.Compose(file.Table("receiver")!)),
         Detection = DetectionComposer.Compose(file),

@@ -10,7 +10,7 @@ internal static class SheetComposer
     /// <summary>The sheet of a panel.</summary>
     internal static ISheet Compose(BoundTable panel) => panel.Word switch
     {
-        PanelFormat.MetalPlate => new Metal(),
+        PanelFormat.MetalPlate or PanelFormat.BentPlate or PanelFormat.Dish or PanelFormat.ZonePlate => new Metal(),
         PanelFormat.StripGrid => Laid(new StripGrid(panel.Number("period"), panel.Number("strip_width")), panel),
         PanelFormat.Sheet => new LayeredSheet(Layer(panel)),
         _ => new LayeredSheet([.. panel.List("layers").Select(item => Layer((BoundTable)item.Value))]),

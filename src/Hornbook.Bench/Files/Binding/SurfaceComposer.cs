@@ -1,5 +1,8 @@
+using Hornbook.Bench.Files.Format;
+using Hornbook.Physics;
 using Hornbook.Physics.Panels.Outlines;
 using Hornbook.Physics.Panels.Outlines.Shapes;
+using Hornbook.Physics.Panels.Sheets;
 
 namespace Hornbook.Bench.Files.Binding;
 
@@ -7,8 +10,26 @@ namespace Hornbook.Bench.Files.Binding;
 internal static class SurfaceComposer
 {
     /// <summary>The surface.</summary>
-    /// <exception cref="ArgumentException">The corners are no outline, or the openings leave nothing.</exception>
-    internal static PanelSurface Compose(BoundTable panel)
+    /// <param name="panel">The panel.</param>
+    /// <param name="frequency">Of the bench [Hz].</param>
+    /// <exception cref="ArgumentException">The corners are no outline, the openings leave nothing, or it is bent too far.</exception>
+    internal static PanelSurface Compose(BoundTable panel, double frequency) => panel.Word switch
+    {
+        PanelFormat.BentPlate => new BentSurface(Flat(panel), panel.Number("radius"), Axis(panel), SheetFace.Front),
+        PanelFormat.Dish => new DishSurface(panel.Number("diameter"), panel.Number("focal_length"), panel.Number("hole_diameter", 0.0)),
+        PanelFormat.ZonePlate => Zones(panel, Constants.SpeedOfLight / panel.Number("cut_for", frequency))
+            .Cut(Outline(panel), panel.TextOrNull("centre") != ShapedFormat.Closed),
+        _ => Flat(panel),
+    };
+
+    /// <summary>The direction that stays straight when a plate is bent.</summary>
+    internal static BendAxis Axis(BoundTable panel) => panel.TextOrNull("bent_about") == ShapedFormat.Across ? BendAxis.Y : BendAxis.Z;
+
+    private static ZonePlateRings Zones(BoundTable panel, double wavelength) => panel.Has("focal_length")
+        ? ZonePlateRings.For(wavelength, panel.Number("focal_length"), panel.Count("zones", 1))
+        : ZonePlateRings.Between(wavelength, panel.Number("from_source"), panel.Number("to_receiver"), panel.Count("zones", 1));
+
+    private static PanelSurface Flat(BoundTable panel)
     {
         Piece[] openings = [.. Openings(panel).Select(Piece.Removed)];
         return openings.Length == 0 && panel.Has("width")

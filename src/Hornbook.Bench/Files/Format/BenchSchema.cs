@@ -39,7 +39,7 @@ internal static class BenchSchema
             table["allOf"] = new JsonArray([.. shape.Variants.Select(variant => (JsonNode)OfKind(shape, variant))]);
         }
 
-        return WithSets(table, shape.Sets);
+        return WithChoices(table, shape.Choices);
     }
 
     /// <summary>What holds once the deciding word is typed: its keys are needed and no other word's keys fit.</summary>
@@ -59,15 +59,21 @@ internal static class BenchSchema
                 ["properties"] = new JsonObject { [shape.Kind!.Name] = new JsonObject { ["const"] = variant.Word } },
                 ["required"] = new JsonArray(shape.Kind.Name),
             },
-            ["then"] = WithSets(new JsonObject { ["properties"] = properties, ["required"] = Names(variant.Keys.Where(key => key.IsRequired)) }, variant.Sets),
+            ["then"] = WithChoices(new JsonObject { ["properties"] = properties, ["required"] = Names(variant.Keys.Where(key => key.IsRequired)) }, variant.Choices),
         };
     }
 
-    private static JsonObject WithSets(JsonObject table, IReadOnlyList<KeySet> sets)
+    private static JsonObject WithChoices(JsonObject table, IReadOnlyList<Either> choices)
     {
-        if (sets.Count > 0)
+        if (choices.Count > 0)
         {
-            table["oneOf"] = new JsonArray([.. sets.Select(set => (JsonNode)new JsonObject { ["required"] = Names(set.Keys) })]);
+            JsonArray all = table["allOf"] as JsonArray ?? [];
+            foreach (Either choice in choices)
+            {
+                all.Add(new JsonObject { ["oneOf"] = new JsonArray([.. choice.Sets.Select(set => (JsonNode)new JsonObject { ["required"] = Names(set.Keys) })]) });
+            }
+
+            table["allOf"] = all;
         }
 
         return table;

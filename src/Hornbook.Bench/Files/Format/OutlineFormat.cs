@@ -38,7 +38,7 @@ internal static class OutlineFormat
     internal static KeyRule[] Outline { get; } = [Width, Height, Diameter, Corners];
 
     /// <summary>One of these says the outline.</summary>
-    internal static KeySet[] OutlineSets { get; } = [new(Width, Height), new(Diameter), new(Corners)];
+    internal static Either OutlineChoice { get; } = new(new KeySet(Width, Height), new KeySet(Diameter), new KeySet(Corners));
 
     /// <summary>What is cut out of it.</summary>
     internal static KeyRule[] Openings { get; } =
@@ -63,7 +63,7 @@ internal static class OutlineFormat
 
     private static TableShape Hole => new("the hole", [HoleWidth, HoleHeight, HoleDiameter, .. Middle, Angle])
     {
-        Sets = [new(HoleWidth, HoleHeight), new(HoleDiameter)],
+        Choices = [new Either(new KeySet(HoleWidth, HoleHeight), new KeySet(HoleDiameter))],
     };
 
     private static TableShape Ring => new(

@@ -9,6 +9,9 @@ internal static class PanelFormat
     internal const string StripGrid = "strip grid";
     internal const string Sheet = "sheet";
     internal const string LayeredSheet = "layered sheet";
+    internal const string BentPlate = "bent plate";
+    internal const string Dish = "dish";
+    internal const string ZonePlate = "zone plate";
 
     private static readonly KeyRule Period = new(
         "period", new QuantityRule(Quantity.Length, "0.1 mm", "20 cm", "\"5 mm\""), "From the middle of one strip to the middle of the next.");
@@ -38,19 +41,22 @@ internal static class PanelFormat
             .. PoseFormat.Attitude("its upright stands upright"),
         ])
     {
-        Kind = new KeyRule("kind", new ChoiceRule(MetalPlate, StripGrid, Sheet, LayeredSheet), "What it is."),
+        Kind = new KeyRule("kind", new ChoiceRule(MetalPlate, StripGrid, Sheet, LayeredSheet, BentPlate, Dish, ZonePlate), "What it is."),
         Variants =
         [
             Flat(MetalPlate, OutlineFormat.Openings),
             Flat(StripGrid, Period, StripWidth, Strips),
             Flat(Sheet, Material, Thickness),
             Flat(LayeredSheet, Layers),
+            Flat(BentPlate, [.. OutlineFormat.Openings, .. ShapedFormat.Bent]),
+            new(Dish, ShapedFormat.Dish),
+            Flat(ZonePlate, ShapedFormat.Zones) with { Choices = [OutlineFormat.OutlineChoice, ShapedFormat.FocusChoice] },
         ],
     };
 
     /// <summary>A flat panel: any outline, and its own keys.</summary>
     private static Variant Flat(string word, params IReadOnlyList<KeyRule> keys) => new(word, [.. OutlineFormat.Outline, .. keys])
     {
-        Sets = OutlineFormat.OutlineSets,
+        Choices = [OutlineFormat.OutlineChoice],
     };
 }

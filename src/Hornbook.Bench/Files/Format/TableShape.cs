@@ -22,11 +22,11 @@ internal sealed record TableShape(string What, params IReadOnlyList<KeyRule> Key
     /// <summary>The further keys of each word.</summary>
     internal IReadOnlyList<Variant> Variants { get; init; } = [];
 
-    /// <summary>Sets of keys of which one is given, and that one whole: width and height, or a diameter.</summary>
-    internal IReadOnlyList<KeySet> Sets { get; init; } = [];
+    /// <summary>Keys of which some stand for others: width and height, or a diameter.</summary>
+    internal IReadOnlyList<Either> Choices { get; init; } = [];
 
-    /// <summary>The sets that hold when the deciding word is known.</summary>
-    internal IReadOnlyList<KeySet> SetsFor(string? word) => [.. Sets, .. Variants.Where(variant => variant.Word == word).SelectMany(variant => variant.Sets)];
+    /// <summary>The choices that there are when the deciding word is known.</summary>
+    internal IReadOnlyList<Either> ChoicesFor(string? word) => [.. Choices, .. Variants.Where(variant => variant.Word == word).SelectMany(variant => variant.Choices)];
 
     /// <summary>The keys that fit when the deciding word is known, or all where it is not.</summary>
     internal IReadOnlyList<KeyRule> KeysFor(string? word) =>
@@ -42,8 +42,16 @@ internal sealed record TableShape(string What, params IReadOnlyList<KeyRule> Key
 /// <param name="Keys">The further keys.</param>
 internal sealed record Variant(string Word, params IReadOnlyList<KeyRule> Keys)
 {
-    /// <summary>Sets of these keys of which one is given, and that one whole.</summary>
-    internal IReadOnlyList<KeySet> Sets { get; init; } = [];
+    /// <summary>Those of its keys of which some stand for others.</summary>
+    internal IReadOnlyList<Either> Choices { get; init; } = [];
+}
+
+/// <summary>Sets of keys of which one is given, and that one whole.</summary>
+/// <param name="Sets">The sets.</param>
+internal sealed record Either(params IReadOnlyList<KeySet> Sets)
+{
+    /// <summary>As a message names them: "width and height, or diameter".</summary>
+    internal string Words => string.Join(", or ", Sets.Select(set => set.Words));
 }
 
 /// <summary>Keys that are given together.</summary>
