@@ -2,6 +2,7 @@ using System.Globalization;
 using Hornbook.Bench.Files;
 using Hornbook.Commands.Typing;
 using Hornbook.Tabletop.Desk;
+using Hornbook.Tabletop.Keeping;
 using Microsoft.AspNetCore.Connections;
 using Microsoft.AspNetCore.DataProtection.KeyManagement;
 using Microsoft.AspNetCore.HostFiltering;
@@ -14,9 +15,6 @@ internal static class TabletopHost
     /// <summary>Where the page is served if nothing else is asked for.</summary>
     internal const int DefaultPort = 5210;
 
-    /// <summary>The bench that is shown where none is named.</summary>
-    internal static string ExamplePath { get; } = Path.Combine(AppContext.BaseDirectory, "examples", "evening-bench.toml");
-
     /// <summary>Serves the page of a bench file until it is stopped.</summary>
     /// <param name="benchPath">The bench file; null for the example.</param>
     /// <param name="port">Wanted; a free one is taken where that is in use, or for 0.</param>
@@ -26,10 +24,10 @@ internal static class TabletopHost
     /// <exception cref="Commands.BadInputException">The bench file cannot be used.</exception>
     internal static async Task<int> RunAsync(string? benchPath, int port, bool openBrowser, CancellationToken cancellation)
     {
-        string path = benchPath ?? ExamplePath;
-        await using WebApplication app = await StartAsync(Usable(path), port);
+        BenchHome home = BenchHome.For(benchPath, Environment.CurrentDirectory);
+        await using WebApplication app = await StartAsync(Usable(benchPath ?? home.OpenedFrom), home, port);
         string address = app.Urls.Single();
-        Console.WriteLine($"The tabletop of {Path.GetFileName(path)} is at {address}");
+        Console.WriteLine($"The tabletop of {Words.File(home.OpenedFrom)} is at {address}");
         Console.WriteLine("Only this machine can see it. Ctrl-C ends it.");
         if (openBrowser)
         {
@@ -42,8 +40,9 @@ internal static class TabletopHost
 
     /// <summary>A page for a bench, not started yet.</summary>
     /// <param name="file">The bench; usable.</param>
+    /// <param name="home">Where it is kept.</param>
     /// <param name="port">On 127.0.0.1; 0 takes a free one.</param>
-    internal static WebApplication Build(BenchFile file, int port)
+    internal static WebApplication Build(BenchFile file, BenchHome home, int port)
     {
         WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
         {
@@ -57,7 +56,7 @@ internal static class TabletopHost
         builder.Logging.ClearProviders();
         builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Error)
             .AddFilter("Microsoft.Extensions.Hosting", LogLevel.None); // a port in use is dealt with below
-        AddServices(builder.Services, file);
+        AddServices(builder.Services, file, home);
         WebApplication app = builder.Build();
         app.UseMiddleware<LoopbackOnly>();
         app.UseAntiforgery();
@@ -72,11 +71,14 @@ internal static class TabletopHost
         return BenchDesk.Refusal(file) is null ? file : throw BenchArgument.Wrong(file);
     }
 
-    private static void AddServices(IServiceCollection services, BenchFile file)
+    private static void AddServices(IServiceCollection services, BenchFile file, BenchHome home)
     {
         services.AddRazorComponents().AddInteractiveServerComponents();
         services.AddSingleton(new BenchDesk(file));
         services.AddSingleton<BenchAdvice>();
+        services.AddSingleton(home);
+        services.AddSingleton<BenchKeeper>();
+        services.AddHostedService<KeepingService>();
         services.AddScoped<BenchSession>();
         services.AddSingleton(TimeProvider.System);
         services.AddDataProtection();
@@ -86,9 +88,9 @@ internal static class TabletopHost
         services.Configure<HostOptions>(options => options.ShutdownTimeout = TimeSpan.FromSeconds(2));
     }
 
-    private static async Task<WebApplication> StartAsync(BenchFile file, int port)
+    private static async Task<WebApplication> StartAsync(BenchFile file, BenchHome home, int port)
     {
-        WebApplication wanted = Build(file, port);
+        WebApplication wanted = Build(file, home, port);
         try
         {
             await wanted.StartAsync();
@@ -98,7 +100,7 @@ internal static class TabletopHost
         {
             await wanted.DisposeAsync();
             Console.WriteLine($"Port {port} is in use; another one is taken.");
-            WebApplication other = Build(file, 0);
+            WebApplication other = Build(file, home, 0);
             await other.StartAsync();
             return other;
         }

@@ -1,4 +1,5 @@
 using Hornbook.Tabletop.Hands;
+using Hornbook.Tabletop.Keeping;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
@@ -15,12 +16,16 @@ public sealed partial class TabletopPage : IAsyncDisposable
     public required BenchSession Session { get; set; }
 
     [Inject]
+    public required BenchKeeper Keeper { get; set; }
+
+    [Inject]
     public required IJSRuntime Browser { get; set; }
 
     protected override void OnInitialized()
     {
         Session.OnOwnThread = tell => _ = InvokeAsync(tell);
         Session.Changed += StateHasChanged;
+        Keeper.Changed += ShowKept;
     }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
@@ -41,7 +46,10 @@ public sealed partial class TabletopPage : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         Session.Changed -= StateHasChanged;
+        Keeper.Changed -= ShowKept;
         _hands?.Dispose();
         await Browsers.LetGo(_module);
     }
+
+    private void ShowKept() => _ = InvokeAsync(StateHasChanged);
 }

@@ -3,6 +3,7 @@ using Hornbook.Bench.Findings;
 using Hornbook.Bench.Readings;
 using Hornbook.Physics;
 using Hornbook.Physics.Detection;
+using Hornbook.Tabletop.Keeping;
 
 namespace Hornbook.Tabletop;
 
@@ -65,6 +66,13 @@ public static class Words
     {
         ArgumentException.ThrowIfNullOrEmpty(sentence);
         return $"‘{char.ToLowerInvariant(sentence[0])}{sentence[1..].TrimEnd('.')}’";
+    }
+
+    /// <summary>A file as the page names it: its own name, with that of its folder where it is a copy of an example.</summary>
+    public static string File(string path)
+    {
+        string folder = Path.GetFileName(Path.GetDirectoryName(path)) ?? string.Empty;
+        return folder == BenchHome.CopiesFolder ? $"{folder}/{Path.GetFileName(path)}" : Path.GetFileName(path);
     }
 
     /// <summary>The reading in one spoken sentence.</summary>

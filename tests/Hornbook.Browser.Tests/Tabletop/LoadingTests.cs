@@ -1,7 +1,9 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Net;
+using Hornbook.Bench.Files;
 using Hornbook.Tabletop;
+using Hornbook.Tabletop.Keeping;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Playwright;
 using Xunit;
@@ -62,7 +64,8 @@ public sealed class LoadingTests(ServedPage served)
     public async Task When_the_program_ends_it_ends_soon_and_the_page_says_so()
     {
         IPage window = await served.WindowAsync(Screen.Wide);
-        await using WebApplication app = TabletopHost.Build(ExampleBench.File, port: 0);
+        string path = served.NewFile();
+        await using WebApplication app = TabletopHost.Build(BenchFile.Read(path), new BenchHome(path, path), port: 0);
         await app.StartAsync(TestContext.Current.CancellationToken);
         await window.GotoAsync(app.Urls.Single());
         await window.WaitForSelectorAsync("main[data-ready=yes]");

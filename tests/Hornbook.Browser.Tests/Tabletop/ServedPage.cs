@@ -1,6 +1,8 @@
+using Hornbook.Bench.Files;
 using Hornbook.Bench.Readings;
 using Hornbook.Physics;
 using Hornbook.Tabletop;
+using Hornbook.Tabletop.Keeping;
 using Hornbook.Testing;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Playwright;
@@ -12,6 +14,7 @@ namespace Hornbook.Browser.Tests.Tabletop;
 public sealed class ServedPage : IAsyncLifetime
 {
     private readonly List<WebApplication> _apps = [];
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("hornbook-pages");
     private IPlaywright? _playwright;
     private IBrowser? _browser;
 
@@ -49,14 +52,26 @@ public sealed class ServedPage : IAsyncLifetime
         _playwright?.Dispose();
         foreach (WebApplication app in _apps)
         {
+            await app.StopAsync();
             await app.DisposeAsync();
         }
+
+        _folder.Delete(recursive: true);
     }
 
-    /// <summary>A program of its own with the example on its desk.</summary>
-    public async Task<string> ServeAsync()
+    /// <summary>A copy of the example in a folder of its own.</summary>
+    public string NewFile()
     {
-        WebApplication app = TabletopHost.Build(ExampleBench.File, port: 0);
+        string path = Path.Combine(_folder.CreateSubdirectory(Guid.NewGuid().ToString("N")).FullName, "evening-bench.toml");
+        File.WriteAllText(path, ExampleBench.File.Text);
+        return path;
+    }
+
+    /// <summary>A program of its own with a bench on its desk; returns the page's address.</summary>
+    public async Task<string> ServeAsync(string? path = null)
+    {
+        string file = path ?? NewFile();
+        WebApplication app = TabletopHost.Build(BenchFile.Read(file), new BenchHome(file, file), port: 0);
         _apps.Add(app);
         await app.StartAsync();
         return app.Urls.Single();

@@ -2,6 +2,7 @@ using Hornbook.Bench.Files;
 using Hornbook.Bench.Readings;
 using Hornbook.Tabletop;
 using Hornbook.Tabletop.Desk;
+using Hornbook.Tabletop.Keeping;
 using Hornbook.Testing;
 
 namespace Hornbook.Tests.Tabletop;
@@ -14,6 +15,9 @@ internal static class ExampleBench
     internal static BenchFile File { get; } = BenchFile.Parse(System.IO.File.ReadAllText(Repository.At("examples", Name)), Name);
 
     internal static Scene Scene { get; } = Scene.Of(File.Plan ?? throw new InvalidDataException("the example has problems"));
+
+    /// <summary>For pages on which nothing is changed: nothing is ever written there.</summary>
+    internal static BenchHome Home { get; } = new(Repository.At("examples", Name), Repository.At("artifacts", "never", Name));
 
     internal static BenchSession Session(BenchDesk? desk = null)
     {

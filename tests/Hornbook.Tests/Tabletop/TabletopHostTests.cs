@@ -12,7 +12,7 @@ namespace Hornbook.Tests.Tabletop;
 
 public sealed class TabletopHostTests : IAsyncLifetime
 {
-    private readonly WebApplication _app = TabletopHost.Build(ExampleBench.File, port: 0);
+    private readonly WebApplication _app = TabletopHost.Build(ExampleBench.File, ExampleBench.Home, port: 0);
     private readonly HttpClient _client = new();
 
     private static CancellationToken Stop => TestContext.Current.CancellationToken;

@@ -58,27 +58,30 @@ public sealed class BenchDesk
         return null;
     }
 
-    /// <summary>Puts another text in the place of this one, such as one that an editor wrote.</summary>
-    /// <returns>Why it cannot be; null where it was done.</returns>
-    public string? Replace(string what, BenchFile file)
+    /// <summary>Puts another file in the place of this one as one step, such as one that an editor wrote.</summary>
+    /// <param name="what">What is done, as undo names it.</param>
+    /// <param name="file">The other file.</param>
+    /// <param name="instead">What it takes the place of.</param>
+    /// <returns>Whether it was done: not where the desk has something newer than <paramref name="instead"/>, nor with a file that cannot be worked with.</returns>
+    public bool Replace(string what, BenchFile file, BenchFile instead)
     {
-        if (Refusal(file) is string refusal)
+        if (Refusal(file) is not null)
         {
-            return refusal;
+            return false;
         }
 
         lock (_gate)
         {
-            if (file.Text == Now.File.Text)
+            if (Now.File != instead)
             {
-                return null;
+                return false;
             }
 
             Now = Now.With(Now.History.Then(new BenchStep(file, what, At: _time.GetTimestamp())));
         }
 
         Changed?.Invoke();
-        return null;
+        return true;
     }
 
     public void Undo() => Travel(history => history.Undo());
@@ -91,8 +94,8 @@ public sealed class BenchDesk
         ArgumentNullException.ThrowIfNull(file);
         return file.Plan switch
         {
-            null => file.Problems[0].Message,
-            BenchPlan plan when !Scene.CanRead(plan) => $"{file.Name}: a guide carries no wave at this frequency",
+            null => $"{file.Problems[0].Read}; {file.Problems[0].Fits}; {file.Problems[0].Type}",
+            BenchPlan plan when !Scene.CanRead(plan) => "a guide carries no wave at this frequency",
             _ => null,
         };
     }

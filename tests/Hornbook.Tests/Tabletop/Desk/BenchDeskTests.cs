@@ -58,8 +58,18 @@ public sealed class BenchDeskTests
     public void A_file_that_is_wrong_does_not_get_onto_the_desk()
     {
         BenchFile wrong = BenchFile.Parse("title = 3", "wrong.toml");
-        Assert.StartsWith("wrong.toml:1:", _desk.Replace("opening", wrong), StringComparison.Ordinal);
+        Assert.NotNull(BenchDesk.Refusal(wrong));
+        Assert.False(_desk.Replace("opening", wrong, _desk.Now.File));
         Assert.Equal(ExampleBench.File.Text, _desk.Now.File.Text);
+    }
+
+    [Fact]
+    public void Nothing_newer_is_replaced_unseen()
+    {
+        BenchFile seen = _desk.Now.File;
+        Press("1.19 m");
+        Assert.False(_desk.Replace("opening", ExampleBench.File.Edit(BenchChange.ToText("receiver.x", "1 m")), seen));
+        Assert.Equal(1.19, _desk.Now.Plan.Receiver.Pose.Position.X); // derived: where the key put it
     }
 
     private void Press(string where) => Assert.Null(_desk.Edit("moving", [BenchChange.ToText("receiver.x", where)], "arrow"));
