@@ -20,6 +20,7 @@ internal sealed class PanelLights(double frequency)
     private readonly ConcurrentDictionary<Panel, PreparedPanel> _coarse = new();
     private readonly ConcurrentDictionary<Setup, Lazy<Illumination>> _lit = new();
     private readonly ConcurrentQueue<Setup> _kept = new();
+    private volatile Solved? _latest;
 
     /// <summary>The source turned on with panels standing.</summary>
     /// <param name="antenna">The source's antenna.</param>
@@ -47,8 +48,18 @@ internal sealed class PanelLights(double frequency)
             _lit.TryRemove(oldest, out _);
         }
 
-        return new Lazy<Illumination>(() => Illumination.Of(
-            setup.Antenna, setup.Source, [.. setup.Panels.Select(p => new PosedPanel(_prepared.GetOrAdd(p.Panel, Fine), p.Pose))]));
+        return new Lazy<Illumination>(() => Solve(setup));
+    }
+
+    // A bench with the same source is a good one to start from, whatever its panels; the result does not depend on it.
+    private Illumination Solve(Setup setup)
+    {
+        PosedPanel[] panels = [.. setup.Panels.Select(p => new PosedPanel(_prepared.GetOrAdd(p.Panel, Fine), p.Pose))];
+        Illumination lit = _latest is { } latest && ReferenceEquals(latest.Setup.Antenna, setup.Antenna) && latest.Setup.Source == setup.Source
+            ? latest.Lit.With(panels)
+            : Illumination.Of(setup.Antenna, setup.Source, panels);
+        _latest = new Solved(setup, lit);
+        return lit;
     }
 
     private PreparedPanel Fine(Panel panel) => PreparedPanel.At(panel, frequency);
@@ -67,6 +78,8 @@ internal sealed class PanelLights(double frequency)
             yield return (panel.Panel, panel.Pose);
         }
     }
+
+    private sealed record Solved(Setup Setup, Illumination Lit);
 
     // Equal where the same antenna stands the same way among the same panels.
     private sealed class Setup(Antenna antenna, Pose source, (Panel Panel, Pose Pose)[] panels) : IEquatable<Setup>

@@ -2,6 +2,7 @@ using System.Numerics;
 using Hornbook.Physics.Antennas;
 using Hornbook.Physics.Panels.Exchange;
 using Hornbook.Physics.Radiation;
+using Hornbook.Physics.Radiation.Transfers;
 
 namespace Hornbook.Physics.Panels;
 
@@ -103,18 +104,19 @@ public sealed class Illumination
     /// <summary>The field of source and panels together at points in space, for one watt radiated by the source.</summary>
     /// <param name="points">Places [m], length n; none on a mouth or a panel's cell.</param>
     /// <param name="fields">Filled with the fields, length ≥ n.</param>
-    public void Field(ReadOnlyMemory<Vector> points, Memory<FieldSample> fields)
+    public void Field(ReadOnlySpan<Vector> points, Memory<FieldSample> fields)
     {
-        RadiatedField.EvaluateMap(_mouth.Currents, _source.Wavenumber, points, fields);
-        FieldSample[] part = new FieldSample[points.Length];
-        foreach (CurrentSamples currents in _currents)
+        if (points.Length == 0)
         {
-            RadiatedField.EvaluateMap(currents, _source.Wavenumber, points, part);
-            Span<FieldSample> sums = fields.Span;
-            for (int i = 0; i < part.Length; i++)
-            {
-                sums[i] = sums[i].Plus(part[i]);
-            }
+            return;
+        }
+
+        fields.Span[..points.Length].Clear();
+        Body map = Body.Of(points.ToArray(), Frame.Of(default));
+        FieldTransfer.Between(_mouth.Body.Tree, map.Tree, _source.Wavenumber).AddFromFirst(_mouth.Currents, fields);
+        for (int i = 0; i < Panels.Count; i++)
+        {
+            FieldTransfer.Between(_exchange.Cells(i).Tree, map.Tree, _source.Wavenumber).AddFromFirst(_currents[i], fields);
         }
     }
 

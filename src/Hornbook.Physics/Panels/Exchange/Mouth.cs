@@ -6,18 +6,19 @@ namespace Hornbook.Physics.Panels.Exchange;
 /// <summary>An antenna where it stands, as a body whose field comes to panels. Immutable.</summary>
 internal sealed class Mouth
 {
-    private readonly Body _body;
-
     internal Mouth(Antenna antenna, Pose pose)
     {
         Currents = antenna.Currents.Posed(pose);
         Centre = pose.Position;
         Wavenumber = antenna.Wavenumber;
-        _body = Body.Of(Currents.Points.ToArray(), Frame.Of(pose));
+        Body = Body.Of(Currents.Points.ToArray(), Frame.Of(pose));
     }
 
     /// <summary>Its currents in the bench frame, for one watt radiated.</summary>
     internal CurrentSamples Currents { get; }
+
+    /// <summary>Where they flow.</summary>
+    internal Body Body { get; }
 
     /// <summary>The centre of the mouth [m].</summary>
     internal Vector Centre { get; }
@@ -29,7 +30,7 @@ internal sealed class Mouth
     internal Arrivals Light(PanelInPlace panel)
     {
         Arrivals arrivals = panel.Nothing();
-        Way.Between(_body, panel, Wavenumber).Add(Currents, arrivals);
+        Way.Between(Body, panel, Wavenumber).Add(Currents, arrivals);
         return arrivals;
     }
 }

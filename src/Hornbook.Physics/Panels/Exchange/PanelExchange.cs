@@ -26,6 +26,9 @@ internal sealed class PanelExchange
     /// <summary>The same source with other panels: what did not move keeps its light and its ways.</summary>
     internal PanelExchange With(IReadOnlyList<PosedPanel> posed) => Of(_mouth, posed, _panels);
 
+    /// <summary>The cells of a panel.</summary>
+    internal Body Cells(int panel) => _panels[panel].Place.Cells;
+
     /// <summary>Lets every panel answer once, from the source outwards, to what the others send at that moment.</summary>
     /// <param name="before">The currents of the panels.</param>
     /// <returns>Their currents afterwards.</returns>
