@@ -19,9 +19,6 @@ internal sealed class EdgeLinks
     // Steps of cells that differ more than this from the side of a square of their area are not those of a raster along the rim.
     private const double RasterTolerance = 0.4;
 
-    // Rims face each other within 45°.
-    private const double FacingCosine = -0.7;
-
     private EdgeLinks(RimFoot[] feet, EdgeLink[] links, RimCrossing[] crossings) => (Feet, Links, Crossings) = (feet, links, crossings);
 
     /// <summary>Points of the rims at which the arriving field is wanted.</summary>
@@ -52,25 +49,12 @@ internal sealed class EdgeLinks
         }
 
         SetBreadths(CollectionsMarshal.AsSpan(links));
-        RimCrossing[] crossings = [.. shared.Used.SelectMany((end, index) => Crossing(end, index, rims, shared, wavelength))];
+        RimCrossing[] crossings = RimCrossings.Of(shared, rims, wavelength);
         return new EdgeLinks([.. shared.Feet], [.. links], crossings);
     }
 
-    private static IEnumerable<RimCrossing> Crossing((Rim Rim, RimFoot Foot) end, int index, IReadOnlyList<Rim> rims, SharedFeet shared, double wavelength)
-    {
-        foreach ((Rim rim, RimFoot start) in Seen(end.Foot.Place, [.. rims.Where(rim => rim != end.Rim)]))
-        {
-            if (Vector.Dot(start.Inward, end.Foot.Inward) < FacingCosine)
-            {
-                (int from, double ahead) = shared.Share(rim, start);
-                return [new RimCrossing(from, index, start.Distance, ahead, Spreading(rim, end.Foot.Place, start, wavelength))];
-            }
-        }
-
-        return [];
-    }
-
-    private static List<(Rim Rim, RimFoot Foot)> Seen(Vector point, IReadOnlyList<Rim> rims)
+    /// <summary>The rims that a point of the sheet sees, with its feet on them, nearest first.</summary>
+    internal static List<(Rim Rim, RimFoot Foot)> Seen(Vector point, IReadOnlyList<Rim> rims)
     {
         List<(Rim Rim, RimFoot Foot)> seen = [];
         IEnumerable<(Rim Rim, RimFoot Foot)> nearestFirst =
@@ -90,9 +74,12 @@ internal sealed class EdgeLinks
         return seen;
     }
 
-    // The tube of rays from a piece of the rim: its breadth there over that at the cell, from the feet of two points beside the cell. A rim of
-    // radius a gives a/(a ± x); where the rays meet, the field of a focus is no larger than a tenth of a wavelength before it.
-    private static double Spreading(Rim rim, Vector point, RimFoot foot, double wavelength)
+    /// <summary>Amplitude at a point of a wave that starts at a rim [-].</summary>
+    /// <remarks>
+    /// From the breadth of the tube of rays: there over here, by the feet of two points beside this one. A rim of radius a gives a/(a ± x); where the rays
+    /// meet, the field of a focus is no larger than a tenth of a wavelength before it.
+    /// </remarks>
+    internal static double Spreading(Rim rim, Vector point, RimFoot foot, double wavelength)
     {
         Vector step = Vector.Cross(foot.Inward, foot.Normal) * (0.02 * wavelength);
         if (rim.Foot(point + step) is not { } ahead || rim.Foot(point - step) is not { } behind)

@@ -38,6 +38,9 @@ internal readonly record struct EdgeWave
     /// <summary>H_z at the rim [A/m].</summary>
     internal Complex MagneticAlong { get; private init; }
 
+    /// <summary>1/W of a wave from a line at the distance W before the rim, whose current falls off as W/(W + x); 0 for a plane wave [1/m].</summary>
+    internal double Curvature { get; private init; }
+
     /// <summary>Whether no field arrives.</summary>
     internal bool IsNone => ElectricAlong == Complex.Zero && MagneticAlong == Complex.Zero;
 
@@ -95,4 +98,28 @@ internal readonly record struct EdgeWave
             CosArrival = 1.0,
         };
     }
+
+    /// <summary>The wave through the air in the plane of the sheet, from outside to its rim, whose electric field along the rim is given.</summary>
+    /// <param name="electric">E along the z of the wave that sent it, where it arrives at the rim [V/m].</param>
+    /// <param name="distance">From where it comes, W [m]; &gt; 0.</param>
+    /// <param name="sent">The wave from which it stems.</param>
+    /// <param name="foot">The point of the rim.</param>
+    /// <param name="face">The face on which that wave arrived.</param>
+    internal static EdgeWave EdgeOn(Complex electric, double distance, EdgeWave sent, RimFoot foot, SheetFace face)
+    {
+        EdgeWave wave = new(foot, face, sent.Wavenumber);
+        double turned = Vector.Dot(sent.Along, wave.Along);
+        return wave with
+        {
+            ElectricAlong = electric * turned,
+            AcrossWavenumber = sent.AcrossWavenumber,
+            AlongWavenumber = sent.AlongWavenumber * turned,
+            CosArrival = -1.0,
+            Curvature = 1.0 / distance,
+        };
+    }
+
+    /// <summary>This wave and another one of the same direction.</summary>
+    internal EdgeWave Plus(EdgeWave other) =>
+        this with { ElectricAlong = ElectricAlong + other.ElectricAlong, MagneticAlong = MagneticAlong + other.MagneticAlong };
 }

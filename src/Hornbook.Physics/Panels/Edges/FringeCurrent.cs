@@ -66,14 +66,22 @@ internal readonly struct FringeCurrent
         return Near(link.Distance, link.Breadth) * Complex.FromPolarCoordinates(link.Spreading, phase);
     }
 
-    /// <summary>The fringe current that starts where this one ends, at the rim opposite: the current across the rim stops there.</summary>
+    /// <summary>What reaches the rim opposite along the sheet.</summary>
     /// <param name="crossing">The way.</param>
     /// <param name="end">The foot where it ends, in the frame of the field.</param>
     /// <param name="face">The face on which the wave of this current arrived.</param>
-    internal FringeCurrent ThrownBack(in RimCrossing crossing, RimFoot end, SheetFace face)
+    /// <remarks>Eq. edges (8) and (9).</remarks>
+    internal EdgeWave Sent(in RimCrossing crossing, RimFoot end, SheetFace face)
     {
-        Complex across = At(crossing.Distance, crossing.Spreading, Phase(crossing.Ahead)).Component(end.Inward);
-        return new FringeCurrent(EdgeWave.AlongSheet(across, _wave, end, face));
+        if (!crossing.ThroughAir)
+        {
+            Complex across = At(crossing.Distance, crossing.Spreading, Phase(crossing.Ahead)).Component(end.Inward);
+            return EdgeWave.AlongSheet(across, _wave, end, face);
+        }
+
+        double u = _wave.AcrossWavenumber * crossing.Distance, sinHalf = Math.Sqrt(0.5 * (1.0 - _wave.CosArrival));
+        Complex electric = _wave.ElectricAlong * FresnelTail.At(Math.Sqrt(2.0 * u) * sinHalf) * Complex.FromPolarCoordinates(-1.0, Phase(crossing.Ahead) - u);
+        return EdgeWave.EdgeOn(electric, crossing.Distance, _wave, end, face);
     }
 
     private double Phase(double ahead) => -_wave.AlongWavenumber * _wave.Turned * ahead;
@@ -81,7 +89,7 @@ internal readonly struct FringeCurrent
     private ComplexVector At(double distance, double scale, double phase)
     {
         double u = _wave.AcrossWavenumber * distance;
-        Complex wave = Complex.FromPolarCoordinates(scale, phase - u);
+        Complex wave = Complex.FromPolarCoordinates(scale / (1.0 + (distance * _wave.Curvature)), phase - u);
         return Current(wave * Envelope(u), wave * (1.0 / Math.Sqrt(u)));
     }
 
@@ -108,7 +116,8 @@ internal readonly struct FringeCurrent
         for (int i = 0; i < PointsPerPiece; i++)
         {
             double root = start + (length * Nodes[i]), u = root * root;
-            Complex wave = Complex.FromPolarCoordinates(2.0 * length * Weights[i] * sign * ((u / k) - zero) / (k * breadth * breadth), -u);
+            double x = u / k, weight = 2.0 * length * Weights[i] * sign * (x - zero) / (k * breadth * breadth * (1.0 + (x * _wave.Curvature)));
+            Complex wave = Complex.FromPolarCoordinates(weight, -u);
             sums.Smooth += wave * root * Envelope(u);
             sums.Singular += wave;
         }
