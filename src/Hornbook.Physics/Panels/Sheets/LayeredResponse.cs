@@ -14,9 +14,6 @@ internal sealed class LayeredResponse : ISheetResponse
     // Of the largest element; ten times less than what the page promises of R and T.
     private const double Tolerance = 1e-7;
 
-    // Where a wave grazes exactly, a sheet of air would be nothing over nothing.
-    private const double SmallestCosine = 1e-9;
-
     private readonly CurveTable _table;
     private readonly double _scale;
 
@@ -39,8 +36,7 @@ internal sealed class LayeredResponse : ISheetResponse
     /// <inheritdoc/>
     public SheetMatrices Arriving(SheetFace face, double across, double along)
     {
-        double squaredSine = Math.Min((across * across) + (along * along), 1.0);
-        double cosine = Math.Max(Math.Sqrt(1.0 - squaredSine), SmallestCosine);
+        double cosine = IncidencePlane.Cosine(across, along);
         Elements elements = default;
         _table.Read(cosine, MemoryMarshal.Cast<Elements, double>(new Span<Elements>(ref elements)));
         Complex toMiddle = elements.ToMiddle, passed = _scale * cosine * toMiddle;
@@ -49,10 +45,8 @@ internal sealed class LayeredResponse : ISheetResponse
         (Complex within, Complex overWithin) = Outside(elements.Within, face, cosine, cosine * cosine, 1.0);
         (Complex passedBeside, Complex passedWithin) = (passed * overBeside, passed * overWithin);
         (Complex thrownBeside, Complex thrownWithin) = (toMiddle * beside * overBeside, toMiddle * within * overWithin);
-        return squaredSine > 0.0
-            ? new SheetMatrices(
-                Turned(thrownBeside, thrownWithin, across, along, squaredSine), Turned(passedBeside, passedWithin, across, along, squaredSine))
-            : new SheetMatrices(TangentialMatrix.Identity * thrownBeside, TangentialMatrix.Identity * passedBeside);
+        return new SheetMatrices(
+            IncidencePlane.Matrix(thrownBeside, thrownWithin, across, along), IncidencePlane.Matrix(passedBeside, passedWithin, across, along));
     }
 
     // Numerator of R times cos θ, and one over its denominator so, for an admittance of air with these weights of C and B.
@@ -63,13 +57,6 @@ internal sealed class LayeredResponse : ISheetResponse
         (Complex b, Complex c) = (m.B * forB, m.C * forC);
         Complex sum = whole + b + c;
         return (skew + b - c, Complex.Conjugate(sum) * (1.0 / ((sum.Real * sum.Real) + (sum.Imaginary * sum.Imaginary))));
-    }
-
-    private static TangentialMatrix Turned(Complex beside, Complex within, double u, double v, double squaredSine)
-    {
-        Complex difference = (within - beside) / squaredSine;
-        Complex mixed = difference * (u * v);
-        return new TangentialMatrix(beside + (difference * (u * u)), mixed, mixed, beside + (difference * (v * v)));
     }
 
     // As one row of the table; filled up to a multiple of four numbers.
