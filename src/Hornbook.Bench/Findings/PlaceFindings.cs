@@ -49,16 +49,23 @@ internal static class PlaceFindings
         }
     }
 
-    private static Finding OffTable(BenchPlan plan, string end, Pose pose, double beyond)
+    private static Finding OffTable(BenchPlan plan, string end, Pose pose, double beyond) => new(Severity.Spoils, "off-table",
+        $"The {end} stands {InWords.Length(beyond)} beyond the table's edge.",
+        "There is nothing under it.",
+        Inwards(plan.Table, pose.Position, end, end));
+
+    /// <summary>The move that brings a thing back to the table's edge.</summary>
+    /// <param name="table">The table.</param>
+    /// <param name="place">Where it stands.</param>
+    /// <param name="what">What it is called.</param>
+    /// <param name="key">Its table in the bench file.</param>
+    internal static Mend Inwards(TableTop table, Vector place, string what, string key)
     {
-        double x = Math.Clamp(pose.Position.X, 0.0, plan.Table.Length);
-        double y = Math.Clamp(pose.Position.Y, -plan.Table.Width / 2.0, plan.Table.Width / 2.0);
-        bool along = x != pose.Position.X;
+        double x = Math.Clamp(place.X, 0.0, table.Length);
+        double y = Math.Clamp(place.Y, -table.Width / 2.0, table.Width / 2.0);
+        bool along = x != place.X;
         string where = along ? $"x = {InWords.Length(x)}" : $"y = {InWords.Length(y)}";
-        return new Finding(Severity.Spoils, "off-table",
-            $"The {end} stands {InWords.Length(beyond)} beyond the table's edge.",
-            "There is nothing under it.",
-            new Mend($"Move the {end} to {where}.", $"{end}.{(along ? "x" : "y")}", InWords.Typed(InWords.Length(along ? x : y))));
+        return new Mend($"Move the {what} to {where}.", $"{key}.{(along ? "x" : "y")}", InWords.Typed(InWords.Length(along ? x : y)));
     }
 
     private static IEnumerable<Finding> Touching(BenchPlan plan)

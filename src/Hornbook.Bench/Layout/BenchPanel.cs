@@ -12,4 +12,10 @@ public sealed record BenchPanel(string Name, Panel Panel, Pose Pose, bool Stands
 {
     /// <summary>What sort of thing it is, in the words of the file: "strip grid".</summary>
     public string Kind { get; init; } = "panel";
+
+    /// <summary>What it is, in words: "strip grid, 15 cm × 15 cm, strips of 2.5 mm every 5 mm at 45° to its upright".</summary>
+    public string What => PanelInWords.What(this);
+
+    /// <summary>Where it is, in words: "at x = 70 cm, y = 0 mm, z = 25 cm, turned 45°", or "lies aside".</summary>
+    public string Where => PanelInWords.Where(this);
 }

@@ -25,7 +25,7 @@ internal static class CheckCommand
         {
             BenchPlan plan = BenchArgument.Plan(typed.GetRequiredValue(bench));
             progress.Begin("looking the bench over");
-            CheckReport report = CheckReport.Of(plan.Title, BenchFindings.Of(plan, progress, cancellation));
+            CheckReport report = CheckReport.Of(plan, BenchFindings.Of(plan, progress, cancellation));
             return new Outcome(report, report.SpoilsCount > 0 ? ExitCode.Spoiled : ExitCode.Fine);
         });
         return command;

@@ -37,6 +37,19 @@ public sealed class CheckCommandTests : IDisposable
     }
 
     [Fact]
+    public async Task Panels_at_hand_are_listed_in_words()
+    {
+        Typed typed = await Typed.In("check", Repository.At("examples", "panels-bench.toml"));
+        string text = string.Join(' ', typed.Lines.Select(line => line.Trim()));
+        Assert.Contains("box strip grid, 15 cm × 15 cm, strips of 2.5 mm every 5 mm at 45° to its upright; lies aside", Regex.Replace(text, " +", " "), StringComparison.Ordinal);
+        Assert.Contains("dish dish, 36 cm across", Regex.Replace(text, " +", " "), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_bench_without_panels_says_nothing_of_them() =>
+        Assert.DoesNotContain("Panels", (await Typed.In("check", Repository.At("examples", "evening-bench.toml"))).Output, StringComparison.Ordinal);
+
+    [Fact]
     public async Task A_spoilt_show_has_code_1_and_begins_with_what_spoils_it()
     {
         string path = Path.Combine(_folder, "loud.toml");

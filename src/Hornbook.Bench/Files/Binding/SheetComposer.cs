@@ -20,7 +20,8 @@ internal static class SheetComposer
     internal static Layer Layer(BoundTable layer) => new(Material(layer), layer.Number("thickness"));
 
     private static Dielectric Material(BoundTable holder) => holder.Table("material") is BoundTable numbers
-        ? new LaboratoryDielectric("own material", numbers.Number("permittivity"), numbers.Number("loss_tangent", 0.0))
+        ? new LaboratoryDielectric(
+            FormattableString.Invariant($"a material of permittivity {numbers.Number("permittivity"):0.###}"), numbers.Number("permittivity"), numbers.Number("loss_tangent", 0.0))
         : Dielectrics.Find(holder.Text("material"))!;
 
     private static ISheet Laid(ISheet grid, BoundTable panel)

@@ -1,16 +1,18 @@
 using Hornbook.Bench.Findings;
+using Hornbook.Bench.Layout;
 using Hornbook.Commands.Printing;
 
 namespace Hornbook.Commands.Reports;
 
 /// <summary>What was found on a bench, worst first.</summary>
-internal sealed record CheckReport(string Bench, int SpoilsCount, int WeakensCount, int NotesCount, IReadOnlyList<FindingReport> Findings) : IReport
+internal sealed record CheckReport(string Bench, int SpoilsCount, int WeakensCount, int NotesCount, IReadOnlyList<FindingReport> Findings, IReadOnlyList<BenchPanelReport> Panels) : IReport
 {
-    internal static CheckReport Of(string bench, IReadOnlyList<Finding> findings)
+    internal static CheckReport Of(BenchPlan plan, IReadOnlyList<Finding> findings)
     {
         FindingReport[] sorted = [.. findings.OrderBy(f => f.Severity).Select(FindingReport.Of)];
         int Count(Severity severity) => sorted.Count(f => f.Severity == severity);
-        return new CheckReport(bench, Count(Severity.Spoils), Count(Severity.Weakens), Count(Severity.Note), sorted);
+        return new CheckReport(
+            plan.Title, Count(Severity.Spoils), Count(Severity.Weakens), Count(Severity.Note), sorted, [.. plan.Panels.Select(BenchPanelReport.Of)]);
     }
 
     /// <inheritdoc/>
@@ -30,6 +32,26 @@ internal sealed record CheckReport(string Bench, int SpoilsCount, int WeakensCou
 
             page.Table(table);
         }
+
+        DescribePanels(page);
+    }
+
+    private void DescribePanels(TextPage page)
+    {
+        if (Panels.Count == 0)
+        {
+            return;
+        }
+
+        page.Heading("Panels at hand");
+        page.Gap();
+        TextTable table = new(string.Empty, string.Empty);
+        foreach (BenchPanelReport panel in Panels)
+        {
+            table.Row(panel.Name, $"{panel.What}; {panel.Where}");
+        }
+
+        page.Table(table);
     }
 
     private static string Word(Severity severity) => severity switch
