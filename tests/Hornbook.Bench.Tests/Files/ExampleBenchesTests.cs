@@ -12,12 +12,12 @@ public sealed class ExampleBenchesTests
 
     [Theory]
     [MemberData(nameof(Examples))]
-    public void Every_example_loads_with_its_four_demonstrations(string name)
+    public void Every_example_loads_with_four_kinds_of_demonstration_and_more(string name)
     {
         BenchFile file = BenchFile.Read(Repository.At("examples", name));
 
         Assert.Empty(file.Problems);
-        Assert.Equal(4, file.Plan!.Demonstrations.Select(shown => shown.GetType()).Distinct().Count());
+        Assert.True(file.Plan!.Demonstrations.Select(shown => shown.GetType()).Distinct().Count() >= 4);
     }
 
     [Theory]
