@@ -1,8 +1,11 @@
 using System.Numerics;
+using CsCheck;
 using Hornbook.Physics.Panels.Edges;
 using Hornbook.Physics.Panels.Outlines;
+using Hornbook.Physics.Panels.Outlines.Shapes;
 using Hornbook.Physics.Panels.Sheets;
 using Hornbook.Physics.Radiation;
+using Hornbook.Physics.Tests.Panels.Outlines;
 using Hornbook.Testing;
 using Xunit;
 
@@ -65,6 +68,31 @@ public sealed class FringeCurrentsTests
             Close.Absolute(0.0, (links.Feet[crossing.From].Inward + links.Feet[crossing.To].Inward).Length, 1e-9);
         }
     }
+
+    [Fact]
+    public void The_sides_of_a_slit_hear_each_other()
+    {
+        // A slit 20 mm wide and 100 mm high in a plate: the perpendiculars of its long sides lead to each other.
+        FlatSurface plate = new(new RectangleShape(0.0, 0.0, 0.3, 0.3), new Piece(new RectangleShape(0.0, 0.0, 0.02, 0.1), IsSheet: false));
+        EdgeLinks links = EdgeLinks.Of(plate.Cells(0.005), plate.Rims, 0.03);
+        RimCrossing[] over = [.. links.Crossings.Where(crossing => crossing.ThroughAir && Math.Abs(links.Feet[crossing.To].Inward.Y) > 0.5)];
+        // Derived: 100 mm in cells of 5 mm on either side.
+        Assert.Equal(40, over.Length);
+        Assert.All(over, crossing => Close.Relative(0.02, crossing.Distance, 1e-9));
+    }
+
+    [Fact]
+    public void On_any_plate_they_are_finite() => SampleOutlines.Any.Sample(
+        plate =>
+        {
+            Cell[] cells = [.. plate.Cells(0.02)];
+            EdgeLinks links = EdgeLinks.Of(cells, plate.Rims, 0.1);
+            FieldSample[] arriving = Array.ConvertAll(links.Feet, _ => new PlaneWave(1.0, 1.2, 1.0, 0.5).Field);
+            ComplexVector[] densities = new ComplexVector[cells.Length];
+            FringeCurrents.Add(links, links.Feet, arriving, SheetFace.Back, Wavenumber / 0.1, densities);
+            Assert.All(densities, j => Assert.True(double.IsFinite(j.SquaredMagnitude)));
+        },
+        iter: 30);
 
     [Fact]
     public void Without_a_field_there_is_none()
