@@ -34,8 +34,20 @@ internal static class PanelInWords
         TurnedSheet turned => $"{Make(turned.Sheet)} at {InWords.Angle(turned.Angle)} to its upright",
         StripGrid grid => $"strips of {InWords.Length(grid.StripWidth)} every {InWords.Length(grid.Period)}",
         LayeredSheet layered => InWords.Joined([.. layered.Layers.Select(layer => $"{InWords.Length(layer.Thickness)} of {layer.Material.Name}")]),
+        ImpedanceSheet { OhmsPerSquare: { Imaginary: 0.0 } resistance } => $"{InWords.Rounded(resistance.Real, 3)} Ω per square",
+        ImpedanceSheet mirror => $"throws back {InWords.Rounded(100.0 * Reflected(mirror), 2)} % of the power",
+        Absorber absorber => $"throws back {Level(absorber.Returned)}, lets pass {Level(absorber.Passed)}",
         _ => string.Empty,
     };
+
+    /// <summary>|R|² at right angles of a film without loss.</summary>
+    private static double Reflected(ImpedanceSheet mirror)
+    {
+        double reactance = 2.0 * mirror.OhmsPerSquare.Imaginary / Constants.VacuumImpedance;
+        return 1.0 / (1.0 + (reactance * reactance));
+    }
+
+    private static string Level(double share) => share > 0.0 ? InWords.Decibels(10.0 * Math.Log10(share)) : "nothing";
 
     private static string Place(Vector place) => $"x = {InWords.Length(place.X)}, y = {InWords.Length(place.Y)}, z = {InWords.Length(place.Z)}";
 

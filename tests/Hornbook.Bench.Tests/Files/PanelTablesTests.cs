@@ -171,6 +171,36 @@ public sealed class PanelTablesTests
     }
 
     [Fact]
+    public void A_half_mirror_throws_back_half_of_the_power_unless_it_says_otherwise()
+    {
+        const string mirror = "[panels.a]\nkind = \"half mirror\"\nwidth = \"30 cm\"\nheight = \"30 cm\"\n" + Place;
+
+        Close.Relative(0.5, Reflected(Only(mirror)), 1e-9);
+        Close.Relative(0.25, Reflected(Only(mirror + "reflection = 0.5\n")), 1e-9); // derived: 0.5²
+
+        static double Reflected(BenchPanel panel) => Math.Pow(panel.Panel.Sheet.At(10e9).Arriving(SheetFace.Front, 0.0, 0.0).Reflection.AcrossAcross.Magnitude, 2.0);
+    }
+
+    [Fact]
+    public void A_film_has_its_resistance_and_an_absorber_its_rating()
+    {
+        ImpedanceSheet film = Assert.IsType<ImpedanceSheet>(Only("[panels.a]\nkind = \"film\"\ndiameter = \"30 cm\"\nresistance = \"377 ohm\"\n" + Place).Panel.Sheet);
+        Absorber foam = Assert.IsType<Absorber>(Only("[panels.a]\nkind = \"absorber\"\ndiameter = \"30 cm\"\nthickness = \"5 cm\"\nreflection = \"-20 dB\"\n" + Place).Panel.Sheet);
+
+        Assert.Equal(377.0, film.OhmsPerSquare);
+        Close.Relative(0.01, foam.Returned, 1e-12); // derived: −20 dB of power
+        Assert.Equal((0.0, 0.05), (foam.Passed, foam.Thickness));
+    }
+
+    [Fact]
+    public void An_absorber_that_keeps_nothing_fits_whatever_its_last_bit()
+    {
+        Absorber none = Assert.IsType<Absorber>(Only("[panels.a]\nkind = \"absorber\"\ndiameter = \"30 cm\"\nthickness = \"5 cm\"\nreflection = 0.8\ntransmission = 0.6\n" + Place).Panel.Sheet);
+
+        Close.Relative(0.36, none.Passed, 1e-12); // derived: 0.6²
+    }
+
+    [Fact]
     public void The_table_top_has_a_sheet_where_its_material_is_said()
     {
         TableTop bare = Plan(Minimal).Table;

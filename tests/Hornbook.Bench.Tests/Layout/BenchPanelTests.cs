@@ -36,6 +36,16 @@ public sealed class BenchPanelTests
         [Fact]
         public void A_dish_is_so_much_across() => Assert.Equal("dish, 36 cm across", Panel("dish", new DishSurface(0.36, 0.12), new Metal()).What);
 
+        [Fact]
+        public void What_is_known_by_what_it_does_says_that()
+        {
+            RectangularSurface square = new(0.3, 0.3);
+
+            Assert.Equal("half mirror, 30 cm × 30 cm, throws back 50 % of the power", Panel("half mirror", square, ImpedanceSheet.Mirror(0.5)).What);
+            Assert.Equal("film, 30 cm × 30 cm, 377 Ω per square", Panel("film", square, new ImpedanceSheet(377.0)).What);
+            Assert.Equal("absorber, 30 cm × 30 cm, throws back −20 dB, lets pass nothing", Panel("absorber", square, new Absorber(0.01, 0.0, 0.05)).What);
+        }
+
         private static Layer Layer(string material, double thickness) => new(Dielectrics.Find(material)!, thickness);
     }
 

@@ -17,6 +17,20 @@ internal sealed class PanelChecks(ProblemList problems)
         {
             CheckStrips(panel, panel.Number("period"), panel.Number("strip_width"));
         }
+
+        if (panel.Has("reflection") && panel.Has("transmission"))
+        {
+            CheckBalance(panel, panel.Number("reflection"), panel.Number("transmission"));
+        }
+    }
+
+    private void CheckBalance(BoundTable panel, double reflection, double transmission)
+    {
+        // A rating of 0 dB and nothing else is a mirror and fits, although its conversion may round the last bit.
+        if ((reflection * reflection) + (transmission * transmission) > 1.0 + 1e-12)
+        {
+            Add(panel, "transmission", "lets through more than is left", "the squares of |R| and |T| are one at most, together", "type less");
+        }
     }
 
     /// <summary>Checks the table: its top has a material and a thickness, or neither.</summary>

@@ -12,9 +12,17 @@ internal static class SheetComposer
     {
         PanelFormat.MetalPlate or PanelFormat.BentPlate or PanelFormat.Dish or PanelFormat.ZonePlate => new Metal(),
         PanelFormat.StripGrid => Laid(new StripGrid(panel.Number("period"), panel.Number("strip_width")), panel),
+        PanelFormat.HalfMirror => ImpedanceSheet.Mirror(Squared(panel.Number("reflection", Math.Sqrt(0.5)))),
+        PanelFormat.Film => new ImpedanceSheet(panel.Number("resistance")),
+        PanelFormat.Absorber => Rated(Squared(panel.Number("reflection")), Squared(panel.Number("transmission", 0.0)), panel.Number("thickness")),
         PanelFormat.Sheet => new LayeredSheet(Layer(panel)),
         _ => new LayeredSheet([.. panel.List("layers").Select(item => Layer((BoundTable)item.Value))]),
     };
+
+    // 0.8 and 0.6 take it all, but their squares round to a bit more than one.
+    private static Absorber Rated(double returned, double passed, double thickness) => new(returned, Math.Min(passed, 1.0 - returned), thickness);
+
+    private static double Squared(double amplitude) => amplitude * amplitude;
 
     /// <summary>The layer that a table with a material and a thickness states.</summary>
     internal static Layer Layer(BoundTable layer) => new(Material(layer), layer.Number("thickness"));

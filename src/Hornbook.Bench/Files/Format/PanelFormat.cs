@@ -9,6 +9,9 @@ internal static class PanelFormat
     internal const string StripGrid = "strip grid";
     internal const string Sheet = "sheet";
     internal const string LayeredSheet = "layered sheet";
+    internal const string HalfMirror = "half mirror";
+    internal const string Film = "film";
+    internal const string Absorber = "absorber";
     internal const string BentPlate = "bent plate";
     internal const string Dish = "dish";
     internal const string ZonePlate = "zone plate";
@@ -31,6 +34,18 @@ internal static class PanelFormat
         new ListRule(new TableRule(MaterialFormat.Layer), 1, 20, "[{ material = \"glass\", thickness = \"4 mm\" }, { material = \"air\", thickness = \"12 mm\" }]"),
         "From its back face to its front face.");
 
+    private static readonly KeyRule MirrorReflection = new(
+        "reflection", new RatioRule(0.01, 0.99, "0.7071", Decibels: true), "What it throws back at right angles, |R| or in dB; the rest passes.", "0.7071");
+
+    private static readonly KeyRule Resistance = new(
+        "resistance", new QuantityRule(Quantity.Resistance, "1 ohm", "1 Mohm", "\"377 ohm\""), "From side to side of a square of it, whatever the size of the square.");
+
+    private static readonly KeyRule Reflection = new(
+        "reflection", new RatioRule(0.0, 1.0, "\"-20 dB\"", Decibels: true), "What it is rated to throw back at right angles, |R| or in dB.");
+
+    private static readonly KeyRule Transmission = new(
+        "transmission", new RatioRule(0.0, 1.0, "\"-30 dB\"", Decibels: true), "What it is rated to let through at right angles, |T| or in dB; 0 with a metal back.", "0");
+
     /// <summary>A panel.</summary>
     internal static TableShape Panel { get; } = new(
         "the panel",
@@ -41,13 +56,16 @@ internal static class PanelFormat
             .. PoseFormat.Attitude("its upright stands upright"),
         ])
     {
-        Kind = new KeyRule("kind", new ChoiceRule(MetalPlate, StripGrid, Sheet, LayeredSheet, BentPlate, Dish, ZonePlate), "What it is."),
+        Kind = new KeyRule("kind", new ChoiceRule(MetalPlate, StripGrid, Sheet, LayeredSheet, HalfMirror, Film, Absorber, BentPlate, Dish, ZonePlate), "What it is."),
         Variants =
         [
             Flat(MetalPlate, OutlineFormat.Openings),
             Flat(StripGrid, Period, StripWidth, Strips),
             Flat(Sheet, Material, Thickness),
             Flat(LayeredSheet, Layers),
+            Flat(HalfMirror, MirrorReflection),
+            Flat(Film, Resistance),
+            Flat(Absorber, Reflection, Transmission, Thickness),
             Flat(BentPlate, [.. OutlineFormat.Openings, .. ShapedFormat.Bent]),
             new(Dish, ShapedFormat.Dish),
             Flat(ZonePlate, ShapedFormat.Zones) with { Choices = [OutlineFormat.OutlineChoice, ShapedFormat.FocusChoice] },
