@@ -16,6 +16,9 @@ public sealed record AntennaChangeDemonstration(string Name, BenchEnd Changed, I
     public override string Act => Changed == BenchEnd.Source ? "the source's antenna is changed" : "the receiver's antenna is changed";
 
     /// <inheritdoc/>
+    public override bool NeedsFarZone => true;
+
+    /// <inheritdoc/>
     public override IReadOnlyList<Setting> Course(BenchPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);

@@ -18,6 +18,9 @@ public sealed record BeamWidthDemonstration(string Name, BenchEnd Turned, double
     public override string Act => Turned == BenchEnd.Source ? "the source is turned" : "the receiver is turned";
 
     /// <inheritdoc/>
+    public override bool NeedsFarZone => true;
+
+    /// <inheritdoc/>
     public override IReadOnlyList<Setting> Course(BenchPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);

@@ -17,6 +17,18 @@ public abstract record Demonstration(string Name)
     /// <param name="plan">The bench as it stands.</param>
     public virtual Lesson? Lesson(BenchPlan plan) => null;
 
+    /// <summary>Whether it shows what holds far away only, so that the near zone spoils it.</summary>
+    public virtual bool NeedsFarZone => false;
+
+    /// <summary>Ways to stand everything for it with the mouths a distance apart, the bench's own way first; a programme chooses among them.</summary>
+    /// <param name="plan">The bench as it stands.</param>
+    /// <param name="reach">Mouth to mouth [m]; &gt; 0.</param>
+    public virtual IReadOnlyList<BenchPlan> Arrangements(BenchPlan plan, double reach)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return [plan with { Receiver = Moves.AlongSight(plan.Source, plan.Receiver, reach) }];
+    }
+
     /// <summary>The settings in the order shown. Geometry only; nothing is computed of waves.</summary>
     /// <param name="plan">The bench as it stands.</param>
     public abstract IReadOnlyList<Setting> Course(BenchPlan plan);

@@ -17,6 +17,9 @@ public sealed record DistanceDemonstration(string Name, double From, double To, 
     public override string Act => "the receiver is moved along the source's axis";
 
     /// <inheritdoc/>
+    public override bool NeedsFarZone => true;
+
+    /// <inheritdoc/>
     public override IReadOnlyList<Setting> Course(BenchPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);

@@ -17,6 +17,31 @@ public static class Moves
         return receiver with { Pose = receiver.Pose with { Position = source.Pose.ToBench(new Vector(distance, 0.0, 0.0)) } };
     }
 
+    /// <summary>The receiver on the line from the source to where it stands, its mouth at another distance from the source's; its direction is kept.</summary>
+    internal static ReceiverEnd AlongSight(SourceEnd source, ReceiverEnd receiver, double distance)
+    {
+        Vector sight = receiver.Pose.Position - source.Pose.Position;
+        return receiver with { Pose = receiver.Pose with { Position = source.Pose.Position + (sight.Unit * distance) } };
+    }
+
+    /// <summary>Benches with a panel that the beam goes through in a few places along it: where it stands, close to the source, half way, close to the receiver.</summary>
+    /// <remarks>Close is four wavelengths from a mouth: the whole beam goes through, and little stands between mouth and panel.</remarks>
+    internal static IReadOnlyList<BenchPlan> InBeam(BenchPlan plan, double reach, string panel)
+    {
+        BenchPlan bench = plan with { Receiver = AlongSight(plan.Source, plan.Receiver, reach) };
+        double close = 4.0 * Constants.SpeedOfLight / plan.Frequency;
+        Vector from = plan.Source.Pose.Position, sight = (bench.Receiver.Pose.Position - from).Unit;
+        IEnumerable<double> places = new[] { close, 0.5 * reach, reach - close }.Where(place => place >= close && place <= reach - close);
+        return
+        [
+            bench,
+            .. places.Select(place => bench with
+            {
+                Panels = [.. plan.Panels.Select(p => p.Name == panel ? p with { Pose = p.Pose with { Position = from + (sight * place) } } : p)],
+            }),
+        ];
+    }
+
     /// <summary>Turned further about the vertical, on the spot.</summary>
     internal static Pose Turned(this Pose pose, double angle) => pose with { Turn = pose.Turn + angle };
 

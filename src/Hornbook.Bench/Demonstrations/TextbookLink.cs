@@ -19,7 +19,7 @@ public sealed class TextbookLink
         _referenceDistance = DistanceOf(source, receiver);
         _referenceLink = scene.Read(source, receiver).Link;
         double farZone = Math.Max(scene.Antenna(source.Antenna).FarDistance, scene.Antenna(receiver.Antenna).FarDistance);
-        ReceiverEnd there = AlongSight(source, receiver, farZone);
+        ReceiverEnd there = Moves.AlongSight(source, receiver, farZone);
         _farZoneErrorDb = TextbookComparison.ErrorDb(Friis(source, there), scene.Read(source, there).Link);
     }
 
@@ -40,7 +40,7 @@ public sealed class TextbookLink
     {
         ArgumentNullException.ThrowIfNull(scene);
         (SourceEnd source, ReceiverEnd receiver) = (scene.Plan.Source, scene.Plan.Receiver);
-        ReceiverEnd twiceAsFar = AlongSight(source, receiver, 2.0 * DistanceOf(source, receiver));
+        ReceiverEnd twiceAsFar = Moves.AlongSight(source, receiver, 2.0 * DistanceOf(source, receiver));
         return TiedTo(scene, source, twiceAsFar).Beside(source, receiver, scene.Read().Link);
     }
 
@@ -74,13 +74,6 @@ public sealed class TextbookLink
 
     private static double DistanceOf(SourceEnd source, ReceiverEnd receiver) =>
         (receiver.Pose.Position - source.Pose.Position).Length;
-
-    private static ReceiverEnd AlongSight(SourceEnd source, ReceiverEnd receiver, double distance)
-    {
-        Vector sight = receiver.Pose.Position - source.Pose.Position;
-        Vector place = source.Pose.Position + (sight.Unit * distance);
-        return receiver with { Pose = receiver.Pose with { Position = place } };
-    }
 
     private double Friis(SourceEnd source, ReceiverEnd receiver)
     {

@@ -15,11 +15,11 @@ public sealed class Scene
     private readonly Dictionary<string, Antenna> _antennas;
     private readonly PanelLights _lights;
 
-    private Scene(BenchPlan plan, Dictionary<string, Antenna> antennas)
+    private Scene(BenchPlan plan, Dictionary<string, Antenna> antennas, PanelLights lights)
     {
         Plan = plan;
         _antennas = antennas;
-        _lights = new PanelLights(plan.Frequency);
+        _lights = lights;
     }
 
     /// <summary>The bench.</summary>
@@ -43,15 +43,18 @@ public sealed class Scene
     public static Scene Of(BenchPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return new Scene(plan, plan.Antennas.ToDictionary(a => a.Name, a => Physics.Antennas.Antenna.At(a.Shape, plan.Frequency)));
+        return new Scene(plan, plan.Antennas.ToDictionary(a => a.Name, a => Physics.Antennas.Antenna.At(a.Shape, plan.Frequency)), new PanelLights(plan.Frequency));
     }
 
-    /// <summary>This scene for a bench that was changed: antennas that are as they were are taken over, the others computed.</summary>
+    /// <summary>This scene for a bench that was changed: antennas and panels that are as they were are taken over, the others computed.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A guide does not carry a wave at the bench's frequency: see <see cref="CanRead"/>.</exception>
     public Scene With(BenchPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return new Scene(plan, plan.Antennas.ToDictionary(a => a.Name, a => Had(a, plan.Frequency) ?? Physics.Antennas.Antenna.At(a.Shape, plan.Frequency)));
+        return new Scene(
+            plan,
+            plan.Antennas.ToDictionary(a => a.Name, a => Had(a, plan.Frequency) ?? Physics.Antennas.Antenna.At(a.Shape, plan.Frequency)),
+            plan.Frequency == Plan.Frequency ? _lights : new PanelLights(plan.Frequency));
     }
 
     /// <summary>An antenna of the bench at its frequency.</summary>

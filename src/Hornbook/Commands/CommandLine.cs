@@ -41,6 +41,7 @@ internal static class CommandLine
         {
             CheckCommand.Create(),
             PredictCommand.Create(),
+            ProgrammeCommand.Create(),
             AntennaCommand.Create(),
             ChooseCommand.Create(),
             ExposureCommand.Create(),

@@ -57,20 +57,4 @@ public sealed class CurveTests
         Assert.Equal(unit, abscissa.Unit);
         Close.Absolute(shown, abscissa.Shown(si), 0.06);
     }
-
-    /// <summary>Reports arrive on many threads at once, and Progress would post them later.</summary>
-    private sealed class Shares : IProgress<double>
-    {
-        private readonly Lock _lock = new();
-
-        public List<double> Told { get; } = [];
-
-        public void Report(double value)
-        {
-            lock (_lock)
-            {
-                Told.Add(value);
-            }
-        }
-    }
 }

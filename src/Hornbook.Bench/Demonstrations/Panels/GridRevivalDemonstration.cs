@@ -19,6 +19,13 @@ public sealed record GridRevivalDemonstration(string Name, string Grid, double F
     public override string Act => "the receiver is rolled by 90°, and a grid between the two is rolled in its own plane";
 
     /// <inheritdoc/>
+    public override IReadOnlyList<BenchPlan> Arrangements(BenchPlan plan, double reach)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return Moves.InBeam(plan, reach, Grid);
+    }
+
+    /// <inheritdoc/>
     public override IReadOnlyList<Setting> Course(BenchPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);

@@ -19,6 +19,13 @@ public sealed record GridTurnDemonstration(string Name, string Grid, double From
     public override string Act => "the grid is rolled in its own plane";
 
     /// <inheritdoc/>
+    public override IReadOnlyList<BenchPlan> Arrangements(BenchPlan plan, double reach)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return Moves.InBeam(plan, reach, Grid);
+    }
+
+    /// <inheritdoc/>
     public override IReadOnlyList<Setting> Course(BenchPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);

@@ -1,0 +1,56 @@
+using Hornbook.Bench.Demonstrations;
+using Hornbook.Bench.Layout;
+using Hornbook.Bench.Readings;
+using Hornbook.Physics.Detection;
+using Hornbook.Physics.Exposure;
+
+namespace Hornbook.Bench.Programmes;
+
+/// <summary>One way to show a demonstration.</summary>
+/// <param name="Demonstration">What is shown.</param>
+/// <param name="Bench">How everything stands and is set.</param>
+/// <param name="Arrangement">The two things that are shared with its neighbours.</param>
+/// <param name="Merit">How well it is heard.</param>
+internal sealed record Choice(Demonstration Demonstration, BenchPlan Bench, Arrangement Arrangement, Merit Merit);
+
+/// <summary>The ways to show one demonstration: for each arrangement the best that was found.</summary>
+/// <param name="Demonstration">What is shown.</param>
+/// <param name="Choices">One for each arrangement in which it can be shown.</param>
+internal sealed record Candidates(Demonstration Demonstration, IReadOnlyList<Choice> Choices)
+{
+    /// <summary>Why it cannot be shown at all.</summary>
+    internal string Why => $"'{Demonstration.Name}' does not fit on the table: something would leave it, or stand in something else, at every distance that was tried.";
+
+    /// <summary>Tries every demonstration in every arrangement.</summary>
+    internal static IReadOnlyList<Candidates> Of(
+        Scene scene, IReadOnlyList<Demonstration> wanted, Action<double> progress, CancellationToken cancellation)
+    {
+        BenchPlan plan = scene.Plan;
+        ExposureLimit? limit = plan.ExposureLimit == "strictest" ? null : ExposureLimits.Find(plan.ExposureLimit);
+        ExposureLimit? holds = limit is not null && limit.Band.Contains(plan.Frequency) ? limit : ExposureLimits.Strictest(ExposureGroup.Public, plan.Frequency);
+        (Demonstration Shown, double Reach)[] jobs = [.. wanted.SelectMany(shown => Arrangement.Reaches(plan).Select(reach => (shown, reach)))];
+        Trial[][] trials = new Trial[jobs.Length][];
+        int done = 0;
+        Parallel.For(0, jobs.Length, new ParallelOptions { CancellationToken = cancellation }, i =>
+        {
+            (Demonstration shown, double reach) = jobs[i];
+            trials[i] = [.. shown.Arrangements(plan, reach).Select(bench => Trial.Of(scene, shown, bench, holds)).OfType<Trial>()];
+            progress((double)Interlocked.Increment(ref done) / jobs.Length);
+        });
+        return [.. wanted.Select(shown => new Candidates(shown, [.. Best(plan, shown, jobs.Zip(trials).Where(job => job.First.Shown == shown).Select(job => job.Second))]))];
+    }
+
+    private static IEnumerable<Choice> Best(BenchPlan plan, Demonstration shown, IEnumerable<Trial[]> trialsByReach)
+    {
+        foreach (Trial[] trials in trialsByReach.Where(trials => trials.Length > 0))
+        {
+            foreach (double gain in Arrangement.Gains(plan.Detection))
+            {
+                DetectionChain chain = plan.Detection with { Amplifier = plan.Detection.Amplifier with { Gain = gain } };
+                yield return trials
+                    .Select(trial => new Choice(shown, trial.Bench with { Detection = chain }, new Arrangement(trial.Reach, gain), trial.With(shown, chain)))
+                    .MaxBy(choice => choice.Merit.Worth)!;
+            }
+        }
+    }
+}

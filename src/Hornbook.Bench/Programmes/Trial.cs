@@ -1,0 +1,92 @@
+using Hornbook.Bench.Demonstrations;
+using Hornbook.Bench.Findings;
+using Hornbook.Bench.Layout;
+using Hornbook.Bench.Readings;
+using Hornbook.Physics;
+using Hornbook.Physics.Detection;
+using Hornbook.Physics.Exposure;
+
+namespace Hornbook.Bench.Programmes;
+
+/// <summary>A demonstration tried at a few of its settings with everything standing in one way; any gain can then be judged without computing waves anew.</summary>
+/// <param name="Bench">How everything stands.</param>
+/// <param name="Reach">Mouth to mouth [m].</param>
+/// <param name="Readings">At the settings tried; the gain does not matter to their powers.</param>
+/// <param name="NearShare">Share of them within the near zone [-].</param>
+/// <param name="IsHandInside">Whether the hand that moves something reaches into the keep-out distance.</param>
+internal sealed record Trial(BenchPlan Bench, double Reach, IReadOnlyList<Reading> Readings, double NearShare, bool IsHandInside)
+{
+    private const int MostSettings = 13;
+
+    /// <summary>Tries a demonstration; null where something would leave the table or stand in something else.</summary>
+    internal static Trial? Of(Scene scene, Demonstration demonstration, BenchPlan bench, ExposureLimit? limit)
+    {
+        IReadOnlyList<Setting> course = demonstration.Course(bench);
+        if (!course.All(setting => Fits(bench, setting)))
+        {
+            return null;
+        }
+
+        int stride = Math.Max(1, (course.Count + MostSettings - 2) / (MostSettings - 1));
+        Setting[] tried = [.. course.Where((_, i) => i % stride == 0 || i == course.Count - 1)];
+        return new Trial(
+            bench,
+            (bench.Receiver.Pose.Position - bench.Source.Pose.Position).Length,
+            [.. tried.Select(setting => scene.Read(setting.Source, setting.Receiver, setting.Panels))],
+            tried.Count(setting => setting.Distance < TextbookLink.FarZoneOf(scene, setting)) / (double)tried.Length,
+            limit is not null && IsInside(scene, course, limit));
+    }
+
+    /// <summary>How well the demonstration is heard with a gain.</summary>
+    internal Merit With(Demonstration demonstration, DetectionChain chain)
+    {
+        HeardTone[] heard = [.. Readings.Select(reading => chain.Hear(reading.ReceivedPower))];
+        return new Merit(
+            PitchSteps.Between(heard.Min(h => h.Tone), heard.Max(h => h.Tone)),
+            heard.Count(h => ChainSetting.IsAtCeiling(chain, h)) / (double)heard.Length,
+            heard.All(h => h.State == ToneState.Drowned),
+            demonstration.NeedsFarZone ? NearShare : 0.0,
+            Readings.Count(r => r.Trust.Level == TrustLevel.Outside) / (double)Readings.Count,
+            IsHandInside);
+    }
+
+    private static bool Fits(BenchPlan bench, Setting setting)
+    {
+        double wavelength = Constants.SpeedOfLight / bench.Frequency;
+        Vector[] mouths = [setting.Source.Pose.Position, setting.Receiver.Pose.Position];
+        BenchPanel[] standing = [.. setting.Panels.Where(panel => panel.Stands)];
+        return setting.Distance > wavelength
+            && mouths.All(mouth => PlaceFindings.Beyond(bench.Table, mouth) == 0.0)
+            && standing.All(panel => PlaceFindings.Beyond(bench.Table, panel.Pose.Position) == 0.0)
+            && standing.All(panel => mouths.All(mouth => (panel.Pose.Position - mouth).Length > wavelength));
+    }
+
+    // What is moved by hand: the receiver, or a panel. Whoever turns the source stands behind it.
+    private static bool IsInside(Scene scene, IReadOnlyList<Setting> course, ExposureLimit limit)
+    {
+        SourceEnd source = course[0].Source;
+        ExposureField field = ExposureField.Of(scene.Antenna(source.Antenna), source.WorstCasePower);
+        double allowed = limit.PowerDensity(scene.Plan.Frequency);
+        return Hands(course).Any(place => TableEdge.DensityAt(field, source.Pose.ToOwn(place)) > allowed);
+    }
+
+    private static IEnumerable<Vector> Hands(IReadOnlyList<Setting> course)
+    {
+        Setting first = course[0];
+        foreach (Setting setting in course.Skip(1))
+        {
+            if (setting.Receiver != first.Receiver)
+            {
+                yield return setting.Receiver.Pose.Position;
+            }
+
+            foreach ((BenchPanel panel, BenchPanel before) in setting.Panels.Zip(first.Panels))
+            {
+                if (panel != before)
+                {
+                    yield return panel.Pose.Position;
+                }
+            }
+        }
+    }
+}
