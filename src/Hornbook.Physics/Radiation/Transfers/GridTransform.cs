@@ -1,5 +1,3 @@
-using System.Runtime.CompilerServices;
-
 namespace Hornbook.Physics.Radiation.Transfers;
 
 /// <summary>Between products of polynomials and nodes of a box: one matrix along each axis.</summary>
@@ -36,28 +34,10 @@ internal static class GridTransform<T>
         values = values[..(grid.Count * Channels<T>.Width)];
         for (int first = 0; first < values.Length; first += count * stride)
         {
-            Multiply(matrix, count, values.Slice(first, count * stride), room);
-        }
-    }
-
-    /// <summary>matrix × lines, the lines one after another.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static void Multiply(ReadOnlySpan<double> matrix, int count, Span<double> lines, Span<double> room)
-    {
-        int length = lines.Length / count;
-        lines.CopyTo(room);
-        for (int to = 0; to < count; to++)
-        {
-            for (int c = 0; c < length; c += T.Count)
-            {
-                T sum = T.All(0.0);
-                for (int from = 0; from < count; from++)
-                {
-                    sum = T.MultiplyAdd(T.All(matrix[(to * count) + from]), T.Load(room[((from * length) + c)..]), sum);
-                }
-
-                sum.Store(lines[((to * length) + c)..]);
-            }
+            Span<double> lines = values.Slice(first, count * stride);
+            lines.CopyTo(room);
+            lines.Clear();
+            VectorProduct<T>.Add(new MatrixView(matrix, count, count, count, 1), room, stride, lines, stride, stride);
         }
     }
 }

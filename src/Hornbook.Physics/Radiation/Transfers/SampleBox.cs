@@ -18,6 +18,9 @@ internal sealed record SampleBox(
     /// <summary>One past the last sample.</summary>
     internal int End => First + Count;
 
+    /// <summary>One past the last row.</summary>
+    internal int EndRow => FirstRow + RowCount;
+
     /// <summary>Whether all samples of another box of the same tree are in this one.</summary>
     internal bool Holds(SampleBox other) => First <= other.First && other.End <= End;
 }

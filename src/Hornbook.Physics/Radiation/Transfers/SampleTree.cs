@@ -9,8 +9,11 @@ namespace Hornbook.Physics.Radiation.Transfers;
 /// </remarks>
 internal sealed class SampleTree
 {
-    /// <summary>Boxes with no more samples are not halved, and no row has more.</summary>
-    internal const int LeafCount = 128;
+    /// <summary>Boxes with no more samples are not halved.</summary>
+    internal const int LeafCount = 256;
+
+    /// <summary>The most samples in a row.</summary>
+    internal const int RowCount = 32;
 
     // Lanes are read past the end of the last row.
     private const int Room = 8;
@@ -167,7 +170,7 @@ internal sealed class SampleTree
         int start = 0;
         for (int i = 0; i < own.Length; i++)
         {
-            if (i == 0 || i - start == LeafCount || !InLine(own[i], own[i - 1]))
+            if (i == 0 || i - start == RowCount || !InLine(own[i], own[i - 1]))
             {
                 start = i;
                 _rows.Add(first + i);
