@@ -16,13 +16,14 @@ public class RadiatedFieldBenchmarks
     private const int Pairs = Sources * Observers;
 
     // Counted in the source, a multiply-add as two, a root or a quotient as one, rounding, magnitude and change of sign as none:
-    // GreenTerms 69 (of them sine and cosine 37), CurrentSums.Add 94, called twice. A mouth takes 69 + 84 (MouthSums.Add).
+    // GreenTerms 69 (of them sine and cosine 37), CurrentSums.Add 94, called twice. A mouth takes 69 + 84 (MouthSums.Add), metal 69 + 94 (ElectricSums.Add).
     private const long OperationsPerPair = 69 + (2 * 94);
     private const double Wavenumber = 220.0;
 
     private readonly long _operations = Pairs * OperationsPerPair;
     private readonly CurrentSamples _currents = Currents();
     private readonly CurrentSamples _mouth = Mouth();
+    private readonly CurrentSamples _metal = Metal();
     private readonly Vector[] _points = Points(Observers);
     private readonly FieldSample[] _fields = new FieldSample[Observers];
     private readonly Vector[] _map = Points(MapObservers);
@@ -56,6 +57,12 @@ public class RadiatedFieldBenchmarks
     public void Mouth256() => FieldKernel<Lanes256>.Evaluate(_mouth, Wavenumber, _points, _fields);
 
     [Benchmark(OperationsPerInvoke = Pairs)]
+    public void Metal512() => FieldKernel<Lanes512>.Evaluate(_metal, Wavenumber, _points, _fields);
+
+    [Benchmark(OperationsPerInvoke = Pairs)]
+    public void Metal256() => FieldKernel<Lanes256>.Evaluate(_metal, Wavenumber, _points, _fields);
+
+    [Benchmark(OperationsPerInvoke = Pairs)]
     public void Kernel128() => FieldKernel<Lanes128>.Evaluate(_currents, Wavenumber, _points, _fields);
 
     [Benchmark(OperationsPerInvoke = Pairs)]
@@ -81,6 +88,12 @@ public class RadiatedFieldBenchmarks
             any.Points,
             Array.ConvertAll(any.Electric.ToArray(), j => new ComplexVector(0, 0, j.Z)),
             Array.ConvertAll(any.Magnetic.ToArray(), m => new ComplexVector(0, m.Y, 0)));
+    }
+
+    private static CurrentSamples Metal()
+    {
+        CurrentSamples any = Currents();
+        return new CurrentSamples(any.Points, any.Electric, new ComplexVector[any.Count]);
     }
 
     private static Vector[] Points(int count)
