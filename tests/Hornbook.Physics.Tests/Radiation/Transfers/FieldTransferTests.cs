@@ -79,7 +79,7 @@ public static class FieldTransferTests
             AgreeBothWays(
                 Gen.Const(Body.Table(0.5, 0.3)),
                 Gen.Select(Gen.Double[0.0, 1.5], Gen.Double[0.0, 0.1]).SelectMany(p => Body.Panel(new Vector(p.Item1, 0.05, 0.085 + p.Item2), 0.13)),
-                Gen.Const(Wavenumber), FieldTransfer.UsualTolerance, 30);
+                Gen.Const(Wavenumber), FieldTransfer.UsualTolerance, 15);
 
         [Fact]
         public void Agrees_with_the_direct_sum_for_currents_that_a_wave_drives()
