@@ -62,6 +62,12 @@ public sealed class BenchSession : IDisposable
     /// <summary>What was read before the present move, or before the last one when nothing is in hand; null where there was none.</summary>
     public Reading? Before => _hand is null ? _before : _atRest;
 
+    /// <summary>How this window likes to work.</summary>
+    public Preferences Preferences { get; private set; } = Preferences.First;
+
+    /// <summary>The ruler, where one lies on the sheet.</summary>
+    public Ruler? Ruler { get; private set; }
+
     /// <summary>Why the last thing could not be done; null where it was.</summary>
     public string? Refusal { get; private set; }
 
@@ -115,8 +121,35 @@ public sealed class BenchSession : IDisposable
         TakeFromDesk();
     }
 
+    /// <summary>Takes another antenna of the bench into the hand of an end.</summary>
+    public void Swap(BenchEnd end, string antenna)
+    {
+        string name = Words.Name(end).ToLowerInvariant();
+        Do($"taking {antenna} for the {name}", [BenchChange.ToText($"{name}.antenna", antenna)]);
+    }
+
     /// <summary>Makes the one move that mends a finding.</summary>
     public void Mend(Mend mend) => Do(Words.Naming(mend.Move), Mending.Changes(mend));
+
+    public void Prefer(Preferences preferences)
+    {
+        Preferences = preferences;
+        Tell();
+    }
+
+    /// <summary>Lays the ruler from mouth to mouth, or takes it away.</summary>
+    public void ToggleRuler()
+    {
+        Ruler = Ruler is null ? new Ruler(Source.Pose.Position, Receiver.Pose.Position) : null;
+        Tell();
+    }
+
+    /// <summary>Puts one end of the ruler somewhere over the table.</summary>
+    public void Measure(RulerEnd end, Vector place)
+    {
+        Ruler = Ruler?.With(end, Sheet.Held(new Pose(place)).Position);
+        Tell();
+    }
 
     public void Undo()
     {

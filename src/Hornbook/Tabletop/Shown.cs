@@ -45,10 +45,24 @@ public readonly record struct Shown(string Number, string Unit)
     public static Shown Density(double density) => new(Text(density, "0.###"), "W/m²");
 
     /// <summary>A length on the bench [m].</summary>
-    public static Shown Length(double metres) => new(Text(metres * 1e2, "0.0"), "cm");
+    public static Shown Length(double metres, LengthUnit unit)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        return new(Text(metres / unit.Metres, unit == LengthUnit.Centimetre ? "0.0" : "0.00"), unit.Sign);
+    }
 
-    /// <summary>A distance to keep [m]: whole centimetres, rounded up.</summary>
-    public static Shown Clearance(double metres) => new(Text(Math.Ceiling((metres * 1e2) - 1e-6), "0"), "cm");
+    /// <summary>A distance to keep [m]: whole centimetres or inches, rounded up.</summary>
+    public static Shown Clearance(double metres, LengthUnit unit)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        return new(Text(Math.Ceiling((metres / unit.Metres) - 1e-6), "0"), unit.Sign);
+    }
+
+    /// <summary>A length in wavelengths [-].</summary>
+    public static Shown Wavelengths(double count) => new(Text(count, "0.00"), "λ");
+
+    /// <summary>A gain over an isotropic antenna [dB].</summary>
+    public static Shown Gain(double gainDbi) => new(Text(gainDbi, "0.0"), "dBi");
 
     /// <summary>An angle [rad].</summary>
     public static Shown Angle(double radians) => new(Text(radians * DegreesPerRadian, "0.#"), "°");

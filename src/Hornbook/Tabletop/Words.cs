@@ -1,3 +1,4 @@
+using System.Globalization;
 using Hornbook.Bench.Demonstrations;
 using Hornbook.Bench.Findings;
 using Hornbook.Bench.Readings;
@@ -43,7 +44,7 @@ public static class Words
             (null, _) => "No limit is known here for this frequency: find the local one.",
             (_, null) => "Computing the keep-out distance …",
             ({ } limit, { } shape) =>
-                $"Keep people {Shown.Clearance(shape.OnAxis)} away in front of the source: there its most, {Shown.Power(session.Plan.Source.WorstCasePower)}, "
+                $"Keep people {Shown.Clearance(shape.OnAxis, session.Preferences.Unit)} away in front of the source: there its most, {Shown.Power(session.Plan.Source.WorstCasePower)}, "
                 + $"falls to {Shown.Density(limit.PowerDensity(session.Plan.Frequency))}, {limit.Title} ({limit.Instrument}).",
         };
     }
@@ -75,6 +76,22 @@ public static class Words
         return folder == BenchHome.CopiesFolder ? $"{folder}/{Path.GetFileName(path)}" : Path.GetFileName(path);
     }
 
+    /// <summary>How many just-noticeable steps of pitch a move has made.</summary>
+    public static string Moved(Reading? before, Reading now)
+    {
+        ArgumentNullException.ThrowIfNull(now);
+        if (before is null)
+        {
+            return "Nothing moved yet.";
+        }
+
+        double steps = PitchSteps.Between(Heard(before), Heard(now));
+        string count = steps.ToString(steps < 9.5 ? "0.#" : "0", CultureInfo.InvariantCulture);
+        return count == "0"
+            ? "Last move: no difference that is heard."
+            : $"Last move: {count} {(count == "1" ? "step" : "steps")} {(now.Heard.Tone > before.Heard.Tone ? "up ▲" : "down ▼")}";
+    }
+
     /// <summary>The reading in one spoken sentence.</summary>
     public static string Spoken(Reading reading)
     {
@@ -90,6 +107,9 @@ public static class Words
     public static string Tilted(double tilt) => Sided(tilt, "up", "down", "level");
 
     public static string Rolled(double roll) => Sided(roll, "clockwise seen from behind", "anticlockwise seen from behind", "upright");
+
+    // Beyond 20 kHz nobody hears a step.
+    private static double Heard(Reading reading) => Math.Min(reading.Heard.Tone, 20e3);
 
     private static string Sided(double angle, string positive, string negative, string none) =>
         Math.Abs(angle) < 1e-3 ? none : $"{Shown.Angle(Math.Abs(angle))} {(angle > 0.0 ? positive : negative)}";

@@ -30,7 +30,7 @@ public sealed class ShownTests
     }
 
     [Fact]
-    public void A_clearance_is_rounded_up() => Assert.Equal("108 cm", Shown.Clearance(1.0711).ToString());
+    public void A_clearance_is_rounded_up() => Assert.Equal("108 cm", Shown.Clearance(1.0711, LengthUnit.Centimetre).ToString());
 
     [Fact]
     public void The_nearest_note_is_named_with_a_sharp_sign()

@@ -22,6 +22,6 @@ public sealed class WordsTests
         Assert.StartsWith("Computing", Words.KeepOut(session), StringComparison.Ordinal);
         await session.Advice.CompleteAsync();
         Assert.Contains(session.Advice.Limit!.Title, Words.KeepOut(session), StringComparison.Ordinal);
-        Assert.Contains(Shown.Clearance(session.Advice.KeepOut!.OnAxis).ToString(), Words.KeepOut(session), StringComparison.Ordinal);
+        Assert.Contains(Shown.Clearance(session.Advice.KeepOut!.OnAxis, LengthUnit.Centimetre).ToString(), Words.KeepOut(session), StringComparison.Ordinal);
     }
 }

@@ -28,8 +28,8 @@ public sealed partial class EndOnSheet
     private Pose Pose => Session.PoseOf(End);
 
     private string MoveLabel => View == SheetView.Plan
-        ? $"{Words.Name(End)} from above: {Shown.Length(Pose.Position.X)} along the bench, {Shown.Length(Pose.Position.Y)} across it. Arrow keys move it."
-        : $"{Words.Name(End)} from the side: {Shown.Length(Pose.Position.X)} along the bench, {Shown.Length(Pose.Position.Z)} high. Arrow keys move it.";
+        ? $"{Words.Name(End)} from above: {Length(Pose.Position.X)} along the bench, {Length(Pose.Position.Y)} across it. Arrow keys move it."
+        : $"{Words.Name(End)} from the side: {Length(Pose.Position.X)} along the bench, {Length(Pose.Position.Z)} high. Arrow keys move it.";
 
     private string KnobLabel => View == SheetView.Plan ? $"Turn the {_name}" : $"Tilt the {_name}";
 
@@ -57,6 +57,8 @@ public sealed partial class EndOnSheet
     }
 
     private SheetPoint See(double ownX) => Session.Sheet.Project(View, Pose.ToBench(new Vector(ownX, 0.0, 0.0)));
+
+    private Shown Length(double metres) => Shown.Length(metres, Session.Preferences.Unit);
 
     private static string N(double number) => SvgText.Number(number);
 }

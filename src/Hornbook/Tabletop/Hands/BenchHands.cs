@@ -8,55 +8,64 @@ namespace Hornbook.Tabletop.Hands;
 /// <summary>What the browser calls when something on the sheet is dragged or a key is pressed on it.</summary>
 public sealed class BenchHands(BenchSession session)
 {
-    private BenchEnd _end;
-    private Drag? _drag;
+    private const string RulerName = "ruler";
 
-    /// <summary>Takes hold of an end.</summary>
-    /// <param name="end">"source" or "receiver".</param>
-    /// <param name="grip">"move", "turn", "tilt" or "roll".</param>
+    private IHeld? _held;
+
+    /// <summary>Takes hold of something.</summary>
+    /// <param name="thing">"source", "receiver" or "ruler".</param>
+    /// <param name="grip">"move", "turn", "tilt" or "roll"; of a ruler "from" or "to".</param>
     /// <param name="view">"plan" or "elevation"; a dial says either.</param>
     /// <param name="x">Where on the sheet [mm].</param>
     /// <param name="y">Where on the sheet [mm].</param>
     [JSInvokable]
-    public void Grasp(string end, string grip, string view, double x, double y)
+    public void Grasp(string thing, string grip, string view, double x, double y)
     {
-        _end = Named<BenchEnd>(end);
-        Grip by = Named<Grip>(grip);
         SheetView seen = Named<SheetView>(view);
-        Pose pose = session.PoseOf(_end);
-        SheetPoint pivot = by == Grip.Roll ? default : session.Sheet.Project(seen, pose.Position);
-        _drag = new Drag(by, seen, pose, new SheetPoint(x, y), pivot);
+        SheetPoint at = new(x, y);
+        _held = thing == RulerName
+            ? new HeldRuler(session, Named<RulerEnd>(grip), seen, at)
+            : HeldEnd.By(session, Named<BenchEnd>(thing), Named<Grip>(grip), seen, at);
     }
 
     /// <summary>Follows the pointer.</summary>
+    /// <param name="x">Where on the sheet [mm].</param>
+    /// <param name="y">Where on the sheet [mm].</param>
+    /// <param name="free">Alt is held: no snapping.</param>
     [JSInvokable]
-    public void Follow(double x, double y)
+    public void Follow(double x, double y, bool free)
     {
-        if (_drag is not null && double.IsFinite(x) && double.IsFinite(y))
+        if (double.IsFinite(x) && double.IsFinite(y))
         {
-            session.Place(_end, _drag.At(new SheetPoint(x, y)));
+            _held?.Follow(new SheetPoint(x, y), session.Preferences.Steps(free));
         }
     }
 
-    /// <summary>Lets go: the whole drag is one step.</summary>
+    /// <summary>Lets go.</summary>
     [JSInvokable]
     public void Release()
     {
-        _drag = null;
-        session.Release();
+        _held?.Release();
+        _held = null;
     }
 
-    /// <summary>A key was pressed on an end.</summary>
+    /// <summary>A key was pressed on something.</summary>
     [JSInvokable]
-    public void Press(string end, string grip, string view, string key, bool fine)
+    public void Press(string thing, string grip, string view, string key, bool fine)
     {
-        BenchEnd pressed = Named<BenchEnd>(end);
+        if (thing == RulerName)
+        {
+            PressOnRuler(Named<RulerEnd>(grip), Named<SheetView>(view), key, fine);
+            return;
+        }
+
+        BenchEnd pressed = Named<BenchEnd>(thing);
         Pose now = session.PoseOf(pressed);
         Pose? next = key == "Home"
             ? session.OpenedPose(pressed)
             : KeyMoves.After(now, Named<Grip>(grip), Named<SheetView>(view), key, fine);
         session.Place(pressed, next ?? now);
-        session.Release(run: $"{end} {grip} {view} {key}");
+        session.Release(run: $"{thing} {grip} {view} {key}");
     }
 
     /// <summary>Control with Z, and with Shift too.</summary>
@@ -70,6 +79,14 @@ public sealed class BenchHands(BenchSession session)
         else
         {
             session.Undo();
+        }
+    }
+
+    private void PressOnRuler(RulerEnd end, SheetView view, string key, bool fine)
+    {
+        if (session.Ruler is { } ruler && KeyMoves.After(new Pose(ruler.At(end)), Grip.Move, view, key, fine) is Pose moved)
+        {
+            session.Measure(end, moved.Position);
         }
     }
 

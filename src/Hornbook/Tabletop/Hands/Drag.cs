@@ -15,17 +15,18 @@ public sealed record Drag(Grip Grip, SheetView View, Pose Start, SheetPoint Held
     private const double LeastForeshortening = 0.2;
 
     /// <summary>The pose that a hand at this point asks for.</summary>
-    public Pose At(SheetPoint at) => Grip switch
+    public Pose At(SheetPoint at, HandSteps steps)
     {
-        Grip.Move => Moved(at),
-        Grip.Turn => Start with { Turn = PoseSteps.WholeHalfDegrees(Start.Turn - Angle(at) + Angle(Held)) },
-        Grip.Tilt => Start with { Tilt = PoseSteps.HeldTilt(PoseSteps.WholeHalfDegrees(Start.Tilt + TiltOf(at) - TiltOf(Held))) },
-        Grip.Roll => Start with { Roll = PoseSteps.WholeDegrees(Start.Roll + Angle(at) - Angle(Held)) },
-        _ => Start,
-    };
-
-    private Pose Moved(SheetPoint at) =>
-        Start with { Position = PoseSteps.WholeMillimetres(Start.Position + SheetLayout.ToBench(View, at - Held)) };
+        ArgumentNullException.ThrowIfNull(steps);
+        return Grip switch
+        {
+            Grip.Move => Start with { Position = steps.Place(Start.Position, SheetLayout.ToBench(View, at - Held)) },
+            Grip.Turn => Start with { Turn = HandSteps.Turned(Start.Turn, Angle(Held) - Angle(at), steps.Angle) },
+            Grip.Tilt => Start with { Tilt = PoseSteps.HeldTilt(HandSteps.Turned(Start.Tilt, TiltOf(at) - TiltOf(Held), steps.Angle)) },
+            Grip.Roll => Start with { Roll = HandSteps.Turned(Start.Roll, Angle(at) - Angle(Held), steps.Roll) },
+            _ => Start,
+        };
+    }
 
     /// <summary>Direction from the pivot, clockwise as the sheet's y points down [rad].</summary>
     private double Angle(SheetPoint p) => Math.Atan2(p.Y - Pivot.Y, p.X - Pivot.X);

@@ -36,7 +36,7 @@ export function attach(rootId, hands) {
 
   root.addEventListener('pointermove', event => {
     if (!held || event.pointerId !== held.pointer) { return; }
-    held.waiting = { ...place(held.toSheet, event), since: performance.now() };
+    held.waiting = { ...place(held.toSheet, event), free: event.altKey, since: performance.now() };
     send(held);
   }, { signal: gone.signal });
 
@@ -75,10 +75,10 @@ export function attach(rootId, hands) {
       if (drag.over) { drag.over = false; hands.invokeMethodAsync('Release'); }
       return;
     }
-    const { x, y, since } = drag.waiting;
+    const { x, y, free, since } = drag.waiting;
     drag.waiting = null;
     drag.busy = true;
-    hands.invokeMethodAsync('Follow', x, y).then(() => {
+    hands.invokeMethodAsync('Follow', x, y, free).then(() => {
       roundTrips.push(performance.now() - since);
       if (roundTrips.length > 200) { roundTrips.shift(); }
     }).finally(() => { drag.busy = false; send(drag); });

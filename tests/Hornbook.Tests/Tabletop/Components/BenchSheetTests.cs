@@ -46,7 +46,7 @@ public sealed class BenchSheetTests : IDisposable
         await _session.Advice.CompleteAsync();
         sheet.Render(p => p.Add(c => c.Session, _session));
         Assert.Equal(2, sheet.FindAll(".zones .keep-out").Count);
-        Assert.Contains(Shown.Clearance(_session.Advice.KeepOut!.OnAxis).ToString(), sheet.Markup, StringComparison.Ordinal);
+        Assert.Contains(Shown.Clearance(_session.Advice.KeepOut!.OnAxis, LengthUnit.Centimetre).ToString(), sheet.Markup, StringComparison.Ordinal);
     }
 
     [Fact]

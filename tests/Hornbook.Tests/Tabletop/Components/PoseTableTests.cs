@@ -32,4 +32,16 @@ public sealed class PoseTableTests : IDisposable
         Assert.Equal(2 * 6, table.FindAll("input").Count);
         Assert.All(table.FindAll("input"), input => Assert.Matches(@"^(Source|Receiver): .+ \[(cm|°)\]$", input.GetAttribute("aria-label")!));
     }
+
+    [Fact]
+    public void Another_antenna_is_taken_into_the_hand_and_can_be_given_back()
+    {
+        IRenderedComponent<PoseTable> table = _browser.Render<PoseTable>(p => p.Add(c => c.Session, _session));
+        Assert.Equal(_session.Plan.Antennas.Select(a => a.Name), table.FindAll("#source-antenna option").Select(o => o.TextContent));
+        table.Find("#source-antenna").Change("small-horn");
+        Assert.Equal("small-horn", _session.AntennaOf(BenchEnd.Source));
+        Assert.Equal(ExampleBench.Scene.Read(_session.Plan.Source with { Antenna = "small-horn" }, _session.Plan.Receiver), _session.Reading);
+        _session.Undo();
+        Assert.Equal("large-horn", _session.AntennaOf(BenchEnd.Source));
+    }
 }

@@ -20,7 +20,7 @@ public sealed class ReadingPanelTests : IDisposable
         IRenderedComponent<ReadingPanel> panel = Show(reading);
         Assert.Equal(Shown.Tone(reading.Heard.Tone).Number, panel.Find("#tone").TextContent);
         Assert.Equal(Shown.Voltage(reading.Heard.AmplifierVoltage).ToString(), panel.Find("#amplifier").TextContent);
-        Assert.Equal(Shown.NearestNote(reading.Heard.Tone).Number, panel.Find("#note").FirstChild!.TextContent.Trim());
+        Assert.Equal(Shown.NearestNote(reading.Heard.Tone).Number, panel.Find("#note").TextContent);
     }
 
     [Theory]
@@ -33,7 +33,7 @@ public sealed class ReadingPanelTests : IDisposable
         IRenderedComponent<ReadingPanel> panel = Show(reading with { Heard = reading.Heard with { State = state } });
         Assert.Equal(Words.State(state), panel.Find("#state").TextContent);
         Assert.Contains(state.ToString().ToLowerInvariant(), panel.Find("#state").ClassList);
-        Assert.Single(panel.FindAll("svg.volts path.mark"));
+        Assert.Single(panel.FindAll("svg.levels path.mark"));
     }
 
     private IRenderedComponent<ReadingPanel> Show(Reading reading) => _browser.Render<ReadingPanel>(p => p
