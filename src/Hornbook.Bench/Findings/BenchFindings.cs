@@ -36,7 +36,7 @@ public static class BenchFindings
     }
 
     private static IEnumerable<Finding> OfPlan(BenchPlan plan) =>
-        [.. GuideFindings.Of(plan), .. PlaceFindings.Of(plan), .. PanelFindings.Of(plan), .. CourseFindings.Of(plan)];
+        [.. GuideFindings.Of(plan), .. PlaceFindings.Of(plan), .. PanelFindings.Of(plan), .. GridFindings.Of(plan), .. CourseFindings.Of(plan)];
 
     private static IEnumerable<Finding> OfScene(Scene scene, IProgress<double>? progress, CancellationToken cancellation)
     {
