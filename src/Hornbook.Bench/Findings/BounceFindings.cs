@@ -6,7 +6,7 @@ namespace Hornbook.Bench.Findings;
 
 /// <summary>Whether the table top sends a second wave to the receiver.</summary>
 /// <remarks>
-/// The table is not part of the prediction. What it could do at most is found by images: a table top that returned everything would
+/// Where the bench does not say what its top is made of, the table is not part of the prediction. What it could do at most is found by images: a table top that returned everything would
 /// send what a source mirrored in it sends, so the link from the mirrored source, near zone and patterns included, bounds the bounce.
 /// </remarks>
 internal static class BounceFindings
@@ -17,6 +17,11 @@ internal static class BounceFindings
 
     internal static IEnumerable<Finding> Of(Inspection bench)
     {
+        if (bench.Plan.Table.Panel is not null)
+        {
+            yield break; // The prediction has it.
+        }
+
         (SourceEnd source, ReceiverEnd receiver) = (bench.Source, bench.Receiver);
         double clearance = Clearance(source, receiver);
         double radius = FresnelRadius(bench);

@@ -1,5 +1,6 @@
 using Hornbook.Bench.Findings;
 using Hornbook.Bench.Layout;
+using Hornbook.Physics.Panels.Sheets;
 using Xunit;
 
 namespace Hornbook.Bench.Tests.Findings;
@@ -22,6 +23,15 @@ public sealed class BounceFindingsTests
         string move = Checking.The("table-bounce", Low(0.06)).Mend!.Move;
         double centimetres = double.Parse(move.Split(' ')[^2], System.Globalization.CultureInfo.InvariantCulture);
         Checking.None("table-bounce", Low(centimetres / 100.0));
+    }
+
+    [Fact]
+    public void A_table_that_is_part_of_the_prediction_needs_no_warning()
+    {
+        BenchPlan low = Low(0.06) with { Demonstrations = [] };
+
+        Checking.The("table-bounce", low);
+        Checking.None("table-bounce", low with { Table = new TableTop(1.3, 0.3).Of(new Metal()) });
     }
 
     [Fact]
