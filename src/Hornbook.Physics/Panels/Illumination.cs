@@ -8,13 +8,13 @@ namespace Hornbook.Physics.Panels;
 
 /// <summary>A bench with its source on: the currents that it raises on every panel, solved once and then read by any receiver. Immutable.</summary>
 /// <remarks>
-/// The panels exchange their fields in sweeps from the source outwards, each answering to what all others send at that moment, until the
-/// currents change by less than <see cref="SettledResidue"/>. Docs: physics/panels.
+/// The panels exchange their fields in sweeps from the source outwards, each answering to what all others send at that moment, until less than
+/// <see cref="SettledResidue"/> of the currents is missing, which is told by how their changes shrink. Docs: physics/panels.
 /// </remarks>
 public sealed class Illumination
 {
-    /// <summary>The change of the currents in a sweep, as a share of the currents, at which the bench has settled [-]: a hundredth of a decibel.</summary>
-    public const double SettledResidue = 1e-3;
+    /// <summary>The share of the currents that may still be missing when the bench is taken to have settled [-]: a fiftieth of a decibel.</summary>
+    public const double SettledResidue = 2e-3;
 
     /// <summary>After so many sweeps the bench is said not to settle.</summary>
     public const int MostSweeps = 30;
@@ -39,7 +39,7 @@ public sealed class Illumination
     /// <summary>How many sweeps were made.</summary>
     public int Sweeps { get; }
 
-    /// <summary>Change of all currents in the last sweep over the currents [-], root mean square; 0 where nothing is exchanged.</summary>
+    /// <summary>What is still missing of the currents, by the shrinking of their changes, over the currents [-], root mean square; 0 where nothing is exchanged.</summary>
     public double Residue { get; }
 
     /// <summary>Whether the currents have settled.</summary>

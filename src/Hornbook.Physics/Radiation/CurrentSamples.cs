@@ -106,6 +106,18 @@ public sealed class CurrentSamples
         return weights > 0.0 ? sum * (1.0 / weights) : middle * (1.0 / Math.Max(1, Count));
     }
 
+    /// <summary>Σ |J|² + |M|²/η² [A² m²].</summary>
+    internal double Squared()
+    {
+        double sum = 0.0;
+        for (int i = 0; i < Count; i++)
+        {
+            sum += _electric[i].SquaredMagnitude + _dual[i].SquaredMagnitude;
+        }
+
+        return sum;
+    }
+
     /// <summary>Σ J*·J' + M*·M'/η² [A² m²] of currents at the same points; none count as zero.</summary>
     internal static Complex Inner(CurrentSamples a, CurrentSamples b)
     {

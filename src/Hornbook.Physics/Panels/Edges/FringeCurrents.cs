@@ -20,9 +20,14 @@ internal static class FringeCurrents
     /// <param name="wavenumber">k [1/m]; &gt; 0.</param>
     /// <param name="densities">J of each cell [A/m].</param>
     internal static void Add(
-        EdgeLinks links, RimFoot[] feet, FieldSample[] arriving, SheetFace face, double wavenumber, Span<ComplexVector> densities)
+        EdgeLinks links, RimFoot[] feet, ReadOnlySpan<FieldSample> arriving, SheetFace face, double wavenumber, Span<ComplexVector> densities)
     {
-        EdgeWave[] waves = [.. feet.Zip(arriving, (foot, field) => EdgeWave.Of(field, foot, face, wavenumber))];
+        EdgeWave[] waves = new EdgeWave[feet.Length];
+        for (int i = 0; i < waves.Length; i++)
+        {
+            waves[i] = EdgeWave.Of(arriving[i], feet[i], face, wavenumber);
+        }
+
         Add(links, waves, densities);
         Add(links, RimExchange.Between(links, feet, waves, face, throughAir: false), densities);
         Add(links, RimExchange.Between(links, feet, waves, face, throughAir: true), densities);

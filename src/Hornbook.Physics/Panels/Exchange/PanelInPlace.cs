@@ -26,32 +26,34 @@ internal sealed class PanelInPlace
         _normals = Array.ConvertAll(cells, cell => Turned(cell.Normal));
         _across = Array.ConvertAll(cells, cell => Turned(cell.Across));
         _feet = Array.ConvertAll(posed.Panel.Edges?.Feet ?? [], InPlace);
-        Rim = _feet.Length == 0 ? null : Body.Of(Array.ConvertAll(_feet, foot => foot.Place), _frame);
+        Ears = _feet.Length == 0 ? Cells : Body.Of([.. Cells.Points, .. _feet.Select(foot => foot.Place)], _frame);
     }
 
     /// <summary>The panel and its pose.</summary>
     internal PosedPanel Posed { get; }
 
-    /// <summary>The centres of its cells.</summary>
+    /// <summary>The centres of its cells: where its currents flow.</summary>
     internal Body Cells { get; }
 
-    /// <summary>The feet on its rim, where edge currents begin; null where it has none.</summary>
-    internal Body? Rim { get; }
+    /// <summary>Where it takes in fields: the centres of its cells, then the feet on its rim, where edge currents begin.</summary>
+    internal Body Ears { get; }
 
     /// <summary>Whether a plane divides what meets its front from what meets its back.</summary>
     internal bool IsFlat => Posed.Panel.Panel.Surface.IsFlat;
 
     /// <summary>Nothing arrives yet.</summary>
-    internal Arrivals Nothing() => Arrivals.None(Cells.Points.Length, _feet.Length);
+    internal Arrivals Nothing() => Arrivals.None(Ears.Points.Length);
 
     /// <summary>Whether a point lies on the side to which the front looks, or in the plane.</summary>
     internal bool IsInFront(Vector point) => Vector.Dot(point - _frame.Origin, _frame.Forward) >= 0.0;
 
-    /// <summary>The face that a field meets at a cell of a bent panel: the one against which its power flows.</summary>
-    internal SheetFace FaceAtCell(int cell, in FieldSample field) => Against(_normals[cell], field);
-
-    /// <summary>The face that a field meets at a foot on the rim of a bent panel.</summary>
-    internal SheetFace FaceAtRim(int foot, in FieldSample field) => Against(_feet[foot].Normal, field);
+    /// <summary>The face that a field meets at an ear of a bent panel: the one against which its power flows.</summary>
+    internal SheetFace FaceAt(int ear, in FieldSample field)
+    {
+        int cells = Cells.Points.Length;
+        Vector normal = ear < cells ? _normals[ear] : _feet[ear - cells].Normal;
+        return Vector.Dot(field.PowerDensity, normal) <= 0.0 ? SheetFace.Front : SheetFace.Back;
+    }
 
     /// <summary>The currents that the panel answers with.</summary>
     /// <param name="arrivals">The fields that arrive.</param>
@@ -75,14 +77,11 @@ internal sealed class PanelInPlace
         return new CurrentSamples(Cells.Points, electric, magnetic);
     }
 
-    private static SheetFace Against(Vector normal, in FieldSample field) =>
-        Vector.Dot(field.PowerDensity, normal) <= 0.0 ? SheetFace.Front : SheetFace.Back;
-
     private void AddEdges(Arrivals arrivals, SheetFace face, ComplexVector[] densities)
     {
         if (Posed.Panel.Edges is { } edges)
         {
-            FringeCurrents.Add(edges, _feet, arrivals.Rim(face), face, Posed.Panel.Wavenumber, densities);
+            FringeCurrents.Add(edges, _feet, arrivals.On(face).AsSpan(Cells.Points.Length), face, Posed.Panel.Wavenumber, densities);
         }
     }
 

@@ -6,11 +6,14 @@ namespace Hornbook.Physics.Panels.Exchange;
 /// <param name="Currents">Of each panel after the last sweep.</param>
 /// <param name="Before">Of each panel before it.</param>
 /// <param name="Count">How many sweeps.</param>
-/// <param name="Residue">Change in the last sweep over the currents [-].</param>
+/// <param name="Residue">What is still missing of the currents, by the shrinking of their changes, over the currents [-].</param>
 internal sealed record PanelSweeps(CurrentSamples[] Currents, CurrentSamples[] Before, int Count, double Residue)
 {
     // The first sweeps only carry the wave outwards; there is nothing to mix yet.
     private const int SweepsBeforeMixing = 3;
+
+    // One lucky sweep does not promise that the next one will be as good.
+    private const double LeastShare = 0.1;
 
     /// <summary>Sweeps until the currents have settled.</summary>
     /// <param name="exchange">The panels.</param>
@@ -21,16 +24,25 @@ internal sealed record PanelSweeps(CurrentSamples[] Currents, CurrentSamples[] B
         CurrentSamples[] before = [.. Enumerable.Repeat(CurrentSamples.None, panels)];
         CurrentSamples[] after = exchange.Sweep(before);
         int count = 1;
-        double residue = panels < 2 ? 0.0 : 1.0;
+        double change = 1.0, residue = panels < 2 ? 0.0 : 1.0;
         while (residue > Illumination.SettledResidue && count < Illumination.MostSweeps)
         {
             before = count < SweepsBeforeMixing ? after : acceleration.Next(before, after);
             after = exchange.Sweep(before);
             count++;
-            residue = Change(before, after);
+            double earlier = change;
+            change = Change(before, after);
+            residue = Missing(change, earlier);
         }
 
         return new PanelSweeps(after, before, count, residue);
+    }
+
+    // Changes that shrink by a share ρ each time leave ρ/(1 − ρ) of the last one undone.
+    private static double Missing(double change, double earlier)
+    {
+        double share = Math.Max(change / earlier, LeastShare);
+        return share < 1.0 ? Math.Min(change, change * share / (1.0 - share)) : change;
     }
 
     private static double Change(CurrentSamples[] before, CurrentSamples[] after)
@@ -38,9 +50,8 @@ internal sealed record PanelSweeps(CurrentSamples[] Currents, CurrentSamples[] B
         double change = 0.0, whole = 0.0;
         for (int i = 0; i < after.Length; i++)
         {
-            CurrentSamples difference = after[i].Plus(before[i], -1.0);
-            change += CurrentSamples.Inner(difference, difference).Real;
-            whole += CurrentSamples.Inner(after[i], after[i]).Real;
+            change += after[i].Plus(before[i], -1.0).Squared();
+            whole += after[i].Squared();
         }
 
         return whole > 0.0 ? Math.Sqrt(change / whole) : 0.0;

@@ -43,7 +43,7 @@ internal sealed class Way
         {
             if (_panel.IsFlat)
             {
-                leg.Add(currents, arrivals.Cells(leg.Face), arrivals.Rim(leg.Face));
+                leg.Add(currents, arrivals.On(leg.Face));
             }
             else
             {
@@ -54,34 +54,23 @@ internal sealed class Way
 
     private void AddByFlow(Leg leg, CurrentSamples currents, Arrivals arrivals)
     {
-        FieldSample[] cells = new FieldSample[arrivals.Front.Length], rim = new FieldSample[arrivals.FrontRim.Length];
-        leg.Add(currents, cells, rim);
-        for (int i = 0; i < cells.Length; i++)
+        FieldSample[] fields = new FieldSample[arrivals.Front.Length];
+        leg.Add(currents, fields);
+        for (int i = 0; i < fields.Length; i++)
         {
-            ref FieldSample sum = ref arrivals.Cells(_panel.FaceAtCell(i, cells[i]))[i];
-            sum = sum.Plus(cells[i]);
-        }
-
-        for (int i = 0; i < rim.Length; i++)
-        {
-            ref FieldSample sum = ref arrivals.Rim(_panel.FaceAtRim(i, rim[i]))[i];
-            sum = sum.Plus(rim[i]);
+            ref FieldSample sum = ref arrivals.On(_panel.FaceAt(i, fields[i]))[i];
+            sum = sum.Plus(fields[i]);
         }
     }
 
-    private sealed record Leg(Body Part, SheetFace Face, FieldTransfer ToCells, FieldTransfer? ToRim)
+    private sealed record Leg(Body Part, SheetFace Face, FieldTransfer Transfer)
     {
-        internal static Leg Of(Body part, SheetFace face, PanelInPlace panel, double wavenumber) => new(
-            part,
-            face,
-            FieldTransfer.Between(part.Tree, panel.Cells.Tree, wavenumber),
-            panel.Rim is null ? null : FieldTransfer.Between(part.Tree, panel.Rim.Tree, wavenumber));
+        // Of the largest field there; the sweeps stop at four times as much.
+        private const double Tolerance = 5e-4;
 
-        internal void Add(CurrentSamples whole, FieldSample[] cells, FieldSample[] rim)
-        {
-            CurrentSamples currents = Part.Chosen(whole);
-            ToCells.AddFromFirst(currents, cells);
-            ToRim?.AddFromFirst(currents, rim);
-        }
+        internal static Leg Of(Body part, SheetFace face, PanelInPlace panel, double wavenumber) =>
+            new(part, face, FieldTransfer.Between(part.Tree, panel.Ears.Tree, wavenumber, Tolerance));
+
+        internal void Add(CurrentSamples whole, FieldSample[] fields) => Transfer.AddFromFirst(Part.Chosen(whole), fields);
     }
 }
