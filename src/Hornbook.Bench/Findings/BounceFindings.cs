@@ -1,13 +1,12 @@
 using Hornbook.Bench.Demonstrations;
-using Hornbook.Bench.Layout;
 using Hornbook.Physics;
 
 namespace Hornbook.Bench.Findings;
 
 /// <summary>Whether the table top sends a second wave to the receiver.</summary>
 /// <remarks>
-/// Where the bench does not say what its top is made of, the table is not part of the prediction. What it could do at most is found by images: a table top that returned everything would
-/// send what a source mirrored in it sends, so the link from the mirrored source, near zone and patterns included, bounds the bounce.
+/// A table whose make-up the file does not state is not part of the prediction. What it could do at most is found by images: a table top that
+/// returned everything would send what a source mirrored in it sends, so the link from the mirrored source, near zone and patterns included, bounds the bounce.
 /// </remarks>
 internal static class BounceFindings
 {
@@ -22,50 +21,28 @@ internal static class BounceFindings
             yield break; // The prediction has it.
         }
 
-        (SourceEnd source, ReceiverEnd receiver) = (bench.Source, bench.Receiver);
-        double clearance = Clearance(source, receiver);
-        double radius = FresnelRadius(bench);
-        double metalDb = SwingDb(Bounce(bench, 0.0));
-        double woodDb = SwingDb(Bounce(bench, 0.0) * TableReflection.OfWood(source.Pose, receiver.Pose));
-        if (clearance >= radius && metalDb <= FeltDb)
+        TableBounce bounce = Lifted(bench, 0.0);
+        if (bounce.Clearance >= bounce.FresnelRadius && bounce.MetalDb <= FeltDb)
         {
             yield break;
         }
 
-        string zone = clearance < radius
-            ? $"the first Fresnel zone ({InWords.Length(radius)} about the line of sight) is cut by the table, {InWords.Length(clearance)} below"
-            : $"the beams are broad enough to light the table, {InWords.Length(clearance)} below the line of sight";
-        yield return new Finding(woodDb > FeltDb ? Severity.Weakens : Severity.Note, "table-bounce",
+        string zone = bounce.Clearance < bounce.FresnelRadius
+            ? $"the first Fresnel zone ({InWords.Length(bounce.FresnelRadius)} about the line of sight) is cut by the table, {InWords.Length(bounce.Clearance)} below"
+            : $"the beams are broad enough to light the table, {InWords.Length(bounce.Clearance)} below the line of sight";
+        yield return new Finding(bounce.WoodDb > FeltDb ? Severity.Weakens : Severity.Note, "table-bounce",
             $"The table top sends a second wave to the receiver: {zone}.",
-            $"A wooden table might move the reading by up to ±{InWords.Decibels(woodDb)}, a metal one by ±{InWords.Decibels(metalDb)}; the prediction leaves it out.",
-            Mend(bench));
+            $"A wooden table might move the reading by up to ±{InWords.Decibels(bounce.WoodDb)}, a metal one by ±{InWords.Decibels(bounce.MetalDb)}; the prediction leaves it out.",
+            Mend(bench, bounce));
     }
 
-    /// <summary>First Fresnel zone in the middle of the path, r₁ = √(λ d₁ d₂/(d₁+d₂)) with d₁ = d₂ [m].</summary>
-    private static double FresnelRadius(Inspection bench) => 0.5 * Math.Sqrt(bench.Wavelength * bench.Distance);
-
-    private static double Clearance(SourceEnd source, ReceiverEnd receiver) =>
-        0.5 * (source.Pose.Position.Z + receiver.Pose.Position.Z);
-
-    private static double SwingDb(double bounce) => 2.0 * Decibels.FromRatio(1.0 + bounce);
-
-    /// <summary>The wave by way of a perfectly reflecting table over the direct one, with both ends lifted by a height [-].</summary>
-    private static double Bounce(Inspection bench, double lift)
-    {
-        SourceEnd source = bench.Source with { Pose = Lifted(bench.Source.Pose, lift) };
-        ReceiverEnd receiver = bench.Receiver with { Pose = Lifted(bench.Receiver.Pose, lift) };
-        double bounced = bench.Scene.LinkAmplitude(source with { Pose = Mirrored(source.Pose) }, receiver).Magnitude;
-        double direct = bench.Scene.LinkAmplitude(source, receiver).Magnitude;
-        return bounced / Math.Max(direct, double.Epsilon);
-    }
-
-    private static Mend Mend(Inspection bench)
+    private static Mend Mend(Inspection bench, TableBounce bounce)
     {
         double highest = Math.Max(bench.Source.Pose.Position.Z, bench.Receiver.Pose.Position.Z);
-        double needed = FresnelRadius(bench) + highest - Clearance(bench.Source, bench.Receiver);
+        double needed = bounce.FresnelRadius + highest - bounce.Clearance;
         for (double height = Math.Ceiling(Math.Max(needed, highest) / Step) * Step; height <= HighestAxis; height += Step)
         {
-            if (SwingDb(Bounce(bench, height - highest)) <= FeltDb)
+            if (Lifted(bench, height - highest).MetalDb <= FeltDb)
             {
                 return new Mend($"Raise both axes to {InWords.Length(height)}.");
             }
@@ -74,9 +51,11 @@ internal static class BounceFindings
         return new Mend("Lay an absorber on the table half way between the ends, or use narrower beams.");
     }
 
-    private static Pose Lifted(Pose pose, double lift) => pose with { Position = pose.Position + new Vector(0.0, 0.0, lift) };
+    /// <summary>The bounce with both ends lifted by a height.</summary>
+    private static TableBounce Lifted(Inspection bench, double lift) => TableBounce.Of(
+        bench.Scene,
+        bench.Source with { Pose = Lifted(bench.Source.Pose, lift) },
+        bench.Receiver with { Pose = Lifted(bench.Receiver.Pose, lift) });
 
-    /// <summary>The image in the table top: antennas are symmetric about their own planes, so mirroring reverses tilt and roll only.</summary>
-    private static Pose Mirrored(Pose pose) => new(
-        new Vector(pose.Position.X, pose.Position.Y, -pose.Position.Z), pose.Turn, -pose.Tilt, -pose.Roll);
+    private static Pose Lifted(Pose pose, double lift) => pose with { Position = pose.Position + new Vector(0.0, 0.0, lift) };
 }

@@ -68,6 +68,12 @@ public sealed class BenchSession : IDisposable
     /// <summary>The ruler, where one lies on the sheet.</summary>
     public Ruler? Ruler { get; private set; }
 
+    /// <summary>The number whose explanation is open, and where the question came from; null where none is.</summary>
+    public Asked? Asked { get; private set; }
+
+    /// <summary>Whether something is being moved.</summary>
+    public bool HasInHand => _hand is not null;
+
     /// <summary>Why the last thing could not be done; null where it was.</summary>
     public string? Refusal { get; private set; }
 
@@ -134,6 +140,13 @@ public sealed class BenchSession : IDisposable
     public void Prefer(Preferences preferences)
     {
         Preferences = preferences;
+        Tell();
+    }
+
+    /// <summary>Opens the explanation of a number, or closes it.</summary>
+    public void Ask(Asked? asked)
+    {
+        Asked = asked;
         Tell();
     }
 

@@ -14,19 +14,11 @@ public sealed record KeepOutQuestion(Antenna Antenna, double WorstCasePower, Exp
     public static KeepOutQuestion Of(Scene scene)
     {
         ArgumentNullException.ThrowIfNull(scene);
-        return new KeepOutQuestion(scene.Source, scene.Plan.Source.WorstCasePower, Chosen(scene.Plan));
+        return new KeepOutQuestion(scene.Source, scene.Plan.Source.WorstCasePower, ChosenLimit.Of(scene.Plan));
     }
 
     /// <summary>How far to stay away; a shape of nothing where no limit is known.</summary>
     public KeepOutShape? Answer() => Limit is { } limit
         ? KeepOutShape.Of(ExposureField.Of(Antenna, WorstCasePower), limit.PowerDensity(Antenna.Frequency))
         : null;
-
-    private static ExposureLimit? Chosen(BenchPlan plan)
-    {
-        ExposureLimit? chosen = plan.ExposureLimit == "strictest"
-            ? ExposureLimits.Strictest(ExposureGroup.Public, plan.Frequency)
-            : ExposureLimits.Find(plan.ExposureLimit);
-        return chosen is not null && chosen.Band.Contains(plan.Frequency) ? chosen : null;
-    }
 }
