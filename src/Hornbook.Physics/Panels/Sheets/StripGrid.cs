@@ -6,14 +6,11 @@ namespace Hornbook.Physics.Panels.Sheets;
 /// <summary>A flat grid of thin metal strips, free-standing in air, each as wide as the next and equally far apart.</summary>
 /// <remarks>
 /// Own frame in the sheet: "across" runs from strip to strip, "along" follows the strips. The strips are infinitely thin and
-/// conduct perfectly; the grid is endless. Immutable and safe to share between threads.
+/// conduct perfectly; the grid is endless. Equal to another of equal sizes. Immutable and safe to share between threads.
 /// </remarks>
-public sealed class StripGrid : ISheet
+public sealed record StripGrid : ISheet
 {
-    // A table depends on sizes in wavelengths only.
-    private static readonly Recent<(double Share, double Period), ISheetResponse> Known = new(32);
-
-    private readonly StripFunctions _functions;
+    private static readonly Recent<(StripGrid Grid, double Frequency), ISheetResponse> Known = new(32);
 
     /// <summary>A grid.</summary>
     /// <param name="period">From the middle of one strip to the middle of the next, p [m]; finite, &gt; 0.</param>
@@ -23,7 +20,6 @@ public sealed class StripGrid : ISheet
     {
         Period = Require.Positive(period);
         StripWidth = Require.Within(stripWidth, 0.01 * period, 0.99 * period);
-        _functions = StripFunctions.For(stripWidth / period);
     }
 
     /// <summary>From the middle of one strip to the middle of the next, p [m].</summary>
@@ -36,21 +32,16 @@ public sealed class StripGrid : ISheet
     public double Thickness => 0.0;
 
     /// <inheritdoc/>
+    /// <remarks>Read from a table, within 1e-6 of <see cref="Reflection"/> for p &lt; 2λ.</remarks>
     public ISheetResponse At(double frequency) => Known.Of(
-        (StripWidth / Period, Period * Require.Positive(frequency) / Constants.SpeedOfLight),
-        key => new StripResponse(StripCurrents.Tabulated(new StripEquations(_functions, new Air(), key.Period))));
+        (this, Require.Positive(frequency)), key => new StripResponse(StripCurrents.Tabulated(key.Grid.Equations(key.Frequency, new Air()))));
 
-    /// <summary>Whether a second wave leaves the grid in another direction: the numbers for the first hold, but power goes astray.</summary>
-    /// <param name="frequency">f [Hz]; finite, &gt; 0.</param>
-    /// <param name="angle">Between the wave and the normal [rad]; 0 to just below 90°.</param>
-    /// <param name="azimuth">Of the plane of incidence, from across towards along the strips [rad].</param>
-    /// <remarks>[Rayleigh1907]: an order m travels where |k_∥ + 2πm/p across| &lt; k; at right angles as soon as p &gt; λ.</remarks>
-    public bool Scatters(double frequency, double angle, double azimuth)
-    {
-        TangentialWave wave = TangentialWave.Of(frequency, angle, azimuth);
-        double nearest = Math.Abs((2.0 * Math.PI / Period) - Math.Abs(wave.Across));
-        return (nearest * nearest) + (wave.Along * wave.Along) < wave.Wavenumber * wave.Wavenumber;
-    }
+    /// <inheritdoc/>
+    /// <remarks>Eq. strip-grids (10).</remarks>
+    public bool Scatters(double frequency, double across, double along) => SecondBeam.Leaves(Period, frequency, across, along);
+
+    /// <inheritdoc/>
+    public double OneWaveUpTo(double frequency) => SecondBeam.NoneUpTo(Period, frequency);
 
     /// <summary>What the grid throws back: R of the tangential electric field; what passes is one plus that, T = 1 + R.</summary>
     /// <param name="frequency">f [Hz]; finite, &gt; 0.</param>
@@ -65,13 +56,16 @@ public sealed class StripGrid : ISheet
     public TangentialMatrix Reflection(double frequency, double angle, double azimuth)
     {
         TangentialWave wave = TangentialWave.Of(frequency, angle, azimuth);
-        StripEquations equations = new(_functions, new Air(), Period * frequency / Constants.SpeedOfLight);
         (double u, double v) = (wave.Across / wave.Wavenumber, wave.Along / wave.Wavenumber);
-        return new StripResponse(StripCurrents.Direct(equations)).Arriving(SheetFace.Back, u, v).Reflection;
+        return new StripResponse(StripCurrents.Direct(Equations(frequency, new Air()))).Arriving(SheetFace.Back, u, v).Reflection;
     }
 
     /// <summary>What passes, T = 1 + R of the tangential electric field.</summary>
     /// <inheritdoc cref="Reflection"/>
     public TangentialMatrix Transmission(double frequency, double angle, double azimuth) =>
         TangentialMatrix.Identity + Reflection(frequency, angle, azimuth);
+
+    /// <summary>The equations for the currents of the strips.</summary>
+    internal StripEquations Equations(double frequency, ISurroundings surroundings) =>
+        new(StripFunctions.For(StripWidth / Period), surroundings, Period * frequency / Constants.SpeedOfLight);
 }

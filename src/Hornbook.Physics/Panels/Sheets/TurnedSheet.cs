@@ -25,4 +25,14 @@ public sealed record TurnedSheet : ISheet
 
     /// <inheritdoc/>
     public ISheetResponse At(double frequency) => new TurnedResponse(Sheet.At(frequency), Angle);
+
+    /// <inheritdoc/>
+    public bool Scatters(double frequency, double across, double along)
+    {
+        (double sin, double cos) = Math.SinCos(Angle);
+        return Sheet.Scatters(frequency, (across * cos) + (along * sin), (along * cos) - (across * sin));
+    }
+
+    /// <inheritdoc/>
+    public double OneWaveUpTo(double frequency) => Sheet.OneWaveUpTo(frequency);
 }

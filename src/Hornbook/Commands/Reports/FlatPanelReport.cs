@@ -1,4 +1,3 @@
-using System.Numerics;
 using Hornbook.Commands.Printing;
 using Hornbook.Physics.Panels.Sheets;
 
@@ -24,7 +23,7 @@ internal sealed record FlatPanelReport : IReport
     {
         FrequencyHz = frequency,
         ThicknessM = sheet.Thickness,
-        Layers = [.. sheet.Layers.Select(layer => Of(layer, frequency))],
+        Layers = [.. sheet.Layers.Select(layer => PanelLayerReport.Of(layer, frequency))],
         Angular =
         [
             .. from angle in Angles
@@ -59,14 +58,6 @@ internal sealed record FlatPanelReport : IReport
         page.Table(table);
         page.Paragraph("The angle is that between wave and normal; the field lies across the plane of the two, or within it.");
         page.Paragraph("Near an edge, in a beam broader than the panel, or close to a mouth it is different.");
-    }
-
-    private static PanelLayerReport Of(Layer layer, double frequency)
-    {
-        Complex permittivity = layer.Material.RelativePermittivity(frequency);
-        (double lowest, double highest) = layer.Material.KnownBand;
-        return new PanelLayerReport(
-            layer.Material.Name, layer.Thickness, permittivity.Real, -permittivity.Imaginary, frequency >= lowest && frequency <= highest);
     }
 
     private static string Percent(double levelDb) => Show.Fixed(100.0 * Physics.Decibels.ToRatio(levelDb), 0, "%");

@@ -25,6 +25,27 @@ internal static partial class LayerArgument
         return layers;
     }
 
+    /// <summary>An option that states one layer and may be left out.</summary>
+    internal static Option<Layer?> CreateOption(string name, string example, string description)
+    {
+        Option<Layer?> option = new(name)
+        {
+            Description = description,
+            HelpName = $"\"{example}\"",
+            CustomParser = result =>
+            {
+                if (Read(result.Tokens[0].Value, out Layer? layer) is { } wrong)
+                {
+                    result.AddError($"{name}: {wrong}");
+                }
+
+                return layer;
+            },
+        };
+        option.CompletionSources.Add([.. Dielectrics.All.Select(material => material.Name)]);
+        return option;
+    }
+
     private static Layer[] Read(ArgumentResult result)
     {
         List<Layer> layers = [];

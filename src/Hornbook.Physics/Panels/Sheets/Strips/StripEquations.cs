@@ -11,7 +11,7 @@ namespace Hornbook.Physics.Panels.Sheets.Strips;
 internal sealed class StripEquations
 {
     // Waves left in must die out well for every direction: where one is just about to travel, the answer is not smooth.
-    private const double Margin = 1.5;
+    private const double Margin = 0.5;
 
     // Polynomials in 1/m carry from where m is this many times further out than the farthest branch point.
     private const double BranchMargin = 4.0;
@@ -33,7 +33,7 @@ internal sealed class StripEquations
     {
         (_functions, _surroundings, _period) = (functions, surroundings, period);
         double guided = surroundings.LargestGuided;
-        Travelling = (int)Math.Min(Math.Floor(period * (1.0 + (Margin * guided))), MostTravelling);
+        Travelling = (int)Math.Min(Math.Floor(period * (1.0 + guided + Margin)), MostTravelling);
         double carried = Math.Max(BranchMargin * period * (1.0 + guided), surroundings.OrdersToFeel * period);
         _sums = functions.Sums(Travelling, Math.Max(Travelling + 1, FewestSingle + (int)Math.Ceiling(carried)));
     }

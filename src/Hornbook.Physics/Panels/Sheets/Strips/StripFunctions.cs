@@ -16,19 +16,22 @@ internal sealed class StripFunctions
     private const double LargestArgument = 2000.0;
     private const double MostBeats = 100.0;
 
-    // From here on a Bessel function follows from the two before it without loss.
-    private const double RecurrenceArgument = 30.0;
+    private const int FewestFunctions = 6;
+    private const double NarrowGap = 0.15;
 
-    private static readonly Recent<double, StripFunctions> Known = new(16);
+    // From here on a Bessel function follows from the two before it without loss.
+    private const double RecurrenceArgument = 60.0;
+
+    private static readonly Recent<(double Share, int Count), StripFunctions> Known = new(16);
 
     private readonly ConcurrentDictionary<(int Above, int Carried), StripSums> _sums = new();
     private readonly double[] _across;
     private readonly double[] _along;
 
-    private StripFunctions(double share)
+    private StripFunctions(double share, int count)
     {
         Share = share;
-        Count = CountFor(share);
+        Count = count;
         Orders = (int)Math.Ceiling(Math.Max(LargestArgument / (Math.PI * share), MostBeats / (1.0 - share)));
         _across = new double[(Orders + 1) * Count];
         _along = new double[(Orders + 1) * Count];
@@ -46,7 +49,10 @@ internal sealed class StripFunctions
 
     /// <summary>The transforms for a share of metal.</summary>
     /// <param name="share">w/p, between 0 and 1.</param>
-    internal static StripFunctions For(double share) => Known.Of(share, s => new StripFunctions(s));
+    internal static StripFunctions For(double share) => For(share, CountFor(share));
+
+    /// <summary>The same with another number of functions, for convergence studies.</summary>
+    internal static StripFunctions For(double share, int count) => Known.Of((share, count), key => new StripFunctions(key.Share, key.Count));
 
     /// <summary>The sums over the orders above some.</summary>
     /// <param name="above">Orders up to this one, on both sides, are left out.</param>
@@ -59,8 +65,8 @@ internal sealed class StripFunctions
     /// <summary>Of the currents along the strips.</summary>
     internal ReadOnlySpan<double> Along(int order) => _along.AsSpan(order * Count, Count);
 
-    // Narrow gaps draw the currents to the edges of the strips: Eq. strip-grids (6) says what is left.
-    private static int CountFor(double share) => 6;
+    // Six do until gaps are as narrow as 15 % of the period; then the edges of neighbours feel each other, and it takes more: 1e-6 is left.
+    private static int CountFor(double share) => (int)Math.Ceiling(FewestFunctions * Math.Max(1.0, Math.Sqrt(NarrowGap / (1.0 - share))));
 
     private void Fill(int order)
     {
