@@ -34,12 +34,16 @@ internal sealed class LayeredResponse : ISheetResponse
     }
 
     /// <inheritdoc/>
-    public SheetMatrices Arriving(SheetFace face, double across, double along)
+    public SheetMatrices Arriving(SheetFace face, double across, double along) => Arriving(face, across, along, out _);
+
+    /// <summary>The same, and the factor e^{jkD cos θ} from both faces to the middle plane.</summary>
+    internal SheetMatrices Arriving(SheetFace face, double across, double along, out Complex toMiddle)
     {
         double cosine = IncidencePlane.Cosine(across, along);
         Elements elements = default;
         _table.Read(cosine, MemoryMarshal.Cast<Elements, double>(new Span<Elements>(ref elements)));
-        Complex toMiddle = elements.ToMiddle, passed = _scale * cosine * toMiddle;
+        toMiddle = elements.ToMiddle;
+        Complex passed = _scale * cosine * toMiddle;
 
         (Complex beside, Complex overBeside) = Outside(elements.Across, face, cosine, 1.0, cosine * cosine);
         (Complex within, Complex overWithin) = Outside(elements.Within, face, cosine, cosine * cosine, 1.0);

@@ -50,8 +50,8 @@ public sealed record StripGrid : ISheet
     /// <exception cref="ArgumentOutOfRangeException">A number is out of its range.</exception>
     /// <remarks>
     /// Eq. strip-grids (1) to (7): the currents of the strips in functions that have the right singularity at the edges, Galerkin over the
-    /// plane waves of the grid. Six functions for each direction leave 1.3e-6 of the wave for p &lt; λ/2 where strips and gaps are at least 15 % of
-    /// the period, 8e-5 at 5 % and 5e-3 at 1 %. Solved anew for each direction; <see cref="At"/> tabulates.
+    /// plane waves of the grid. What six functions for each direction leave of the wave, more where gaps are narrow, is at most 1.3e-6
+    /// for p &lt; λ/2. Solved anew for each direction; <see cref="At"/> tabulates.
     /// </remarks>
     public TangentialMatrix Reflection(double frequency, double angle, double azimuth)
     {
@@ -66,6 +66,10 @@ public sealed record StripGrid : ISheet
         TangentialMatrix.Identity + Reflection(frequency, angle, azimuth);
 
     /// <summary>The equations for the currents of the strips.</summary>
-    internal StripEquations Equations(double frequency, ISurroundings surroundings) =>
-        new(StripFunctions.For(StripWidth / Period), surroundings, Period * frequency / Constants.SpeedOfLight);
+    internal StripEquations Equations(double frequency, ISurroundings surroundings)
+    {
+        double k = 2.0 * Math.PI * frequency / Constants.SpeedOfLight, share = StripWidth / Period;
+        int count = StripFunctions.CountFor(share, k * StripWidth / surroundings.LayerPhase);
+        return new StripEquations(StripFunctions.For(share, count), surroundings, Period * frequency / Constants.SpeedOfLight);
+    }
 }

@@ -9,7 +9,7 @@ internal sealed class Air : ISurroundings
     public double LargestGuided => 1.0;
 
     /// <inheritdoc/>
-    public double OrdersToFeel => 0.0;
+    public double LayerPhase => double.PositiveInfinity;
 
     /// <inheritdoc/>
     public SpectralImpedance Of(double across, double squaredAlong)

@@ -6,9 +6,6 @@ namespace Hornbook.Physics.Panels.Sheets.Strips;
 /// <param name="layers">In the order in which a wave that comes from the strips meets them.</param>
 internal sealed class Board(LayerStack layers) : ISurroundings
 {
-    // Waves whose amplitude has fallen by e^−20 there and back no longer feel the far face of the layer under the strips.
-    private const double Faint = 20.0;
-
     // A wave straight into the layers heaps up no charge.
     private const double SmallestSquare = 1e-12;
 
@@ -16,7 +13,7 @@ internal sealed class Board(LayerStack layers) : ISurroundings
     public double LargestGuided { get; } = Math.Max(layers.LargestIndex, 1.0);
 
     /// <inheritdoc/>
-    public double OrdersToFeel { get; } = 0.5 * Faint / layers.FirstPhase;
+    public double LayerPhase { get; } = layers.FirstPhase;
 
     /// <inheritdoc/>
     public SpectralImpedance Of(double across, double squaredAlong)

@@ -6,8 +6,8 @@ internal interface ISurroundings
     /// <summary>The largest wave vector over k that travels along the strips' plane without dying out: 1 in air, at most √ε' on a board.</summary>
     double LargestGuided { get; }
 
-    /// <summary>How fast, in orders of a grid per unit of its period over wavelength, waves must die out before they no longer feel how thick a board is.</summary>
-    double OrdersToFeel { get; }
+    /// <summary>kd of the layer that the strips lie on [rad]; infinite in air.</summary>
+    double LayerPhase { get; }
 
     /// <summary>The field of a current.</summary>
     /// <param name="across">k_u/k.</param>

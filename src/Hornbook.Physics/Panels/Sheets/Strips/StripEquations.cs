@@ -17,6 +17,9 @@ internal sealed class StripEquations
     private const double BranchMargin = 4.0;
     private const int FewestSingle = 6;
 
+    // Waves whose amplitude has fallen by e^−20 there and back no longer feel the far face of the layer under the strips.
+    private const double Faint = 20.0;
+
     // More waves than these do not fit a table; grids so coarse are read less exactly.
     private const int MostTravelling = 4;
 
@@ -34,7 +37,7 @@ internal sealed class StripEquations
         (_functions, _surroundings, _period) = (functions, surroundings, period);
         double guided = surroundings.LargestGuided;
         Travelling = (int)Math.Min(Math.Floor(period * (1.0 + guided + Margin)), MostTravelling);
-        double carried = Math.Max(BranchMargin * period * (1.0 + guided), surroundings.OrdersToFeel * period);
+        double carried = Math.Max(BranchMargin * period * (1.0 + guided), 0.5 * Faint * period / surroundings.LayerPhase);
         _sums = functions.Sums(Travelling, Math.Max(Travelling + 1, FewestSingle + (int)Math.Ceiling(carried)));
     }
 

@@ -18,6 +18,8 @@ internal sealed class StripFunctions
 
     private const int FewestFunctions = 6;
     private const double NarrowGap = 0.15;
+    private const double PerRootOfFlatness = 0.9;
+    private const double MostForLayer = 10.0;
 
     // From here on a Bessel function follows from the two before it without loss.
     private const double RecurrenceArgument = 60.0;
@@ -47,11 +49,20 @@ internal sealed class StripFunctions
     /// <summary>The highest order that is tabulated.</summary>
     internal int Orders { get; }
 
-    /// <summary>The transforms for a share of metal.</summary>
+    /// <summary>How many functions leave some 1e-6 of the wave.</summary>
     /// <param name="share">w/p, between 0 and 1.</param>
-    internal static StripFunctions For(double share) => For(share, CountFor(share));
+    /// <param name="flatness">Width of a strip over the thickness of the layer that it lies on; 0 in air.</param>
+    /// <remarks>
+    /// Measured against twice as many. Six do until gaps are as narrow as 15 % of the period; then the edges of neighbours feel each other. On a thin layer
+    /// currents change within its thickness from the edge; on a very thin one that matters as little as the layer itself.
+    /// </remarks>
+    internal static int CountFor(double share, double flatness)
+    {
+        double narrow = FewestFunctions * Math.Max(1.0, Math.Sqrt(NarrowGap / (1.0 - share)));
+        return (int)Math.Ceiling(narrow + Math.Min(PerRootOfFlatness * Math.Sqrt(flatness), MostForLayer));
+    }
 
-    /// <summary>The same with another number of functions, for convergence studies.</summary>
+    /// <summary>The transforms for a share of metal and a number of functions.</summary>
     internal static StripFunctions For(double share, int count) => Known.Of((share, count), key => new StripFunctions(key.Share, key.Count));
 
     /// <summary>The sums over the orders above some.</summary>
@@ -64,9 +75,6 @@ internal sealed class StripFunctions
 
     /// <summary>Of the currents along the strips.</summary>
     internal ReadOnlySpan<double> Along(int order) => _along.AsSpan(order * Count, Count);
-
-    // Six do until gaps are as narrow as 15 % of the period; then the edges of neighbours feel each other, and it takes more: 1e-6 is left.
-    private static int CountFor(double share) => (int)Math.Ceiling(FewestFunctions * Math.Max(1.0, Math.Sqrt(NarrowGap / (1.0 - share))));
 
     private void Fill(int order)
     {

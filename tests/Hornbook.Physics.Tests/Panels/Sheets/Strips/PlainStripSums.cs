@@ -48,7 +48,7 @@ internal sealed class PlainStripSums
         TangentialMatrix radiated = new(
             density * _across[0, 0] * currents[0, 0], density * _across[0, 0] * currents[0, 1],
             density * _along[0, 0] * currents[Functions, 0], density * _along[0, 0] * currents[Functions, 1]);
-        return wave.Impedance(0.0) * radiated * -0.5;
+        return Impedance(wave, 0.0) * radiated * -0.5;
     }
 
     // A_ij = Σ_m ½ Z(m) (w/2p) F_i(q)* F_j(q), currents times the impedance of vacuum as unknowns.
@@ -57,7 +57,7 @@ internal sealed class PlainStripSums
         Complex[,] sums = new Complex[2 * Functions, 2 * Functions];
         for (int m = -_orders; m <= _orders; m++)
         {
-            TangentialMatrix z = wave.Impedance(2.0 * Math.PI * m / period) * (0.25 * _share);
+            TangentialMatrix z = Impedance(wave, 2.0 * Math.PI * m / period) * (0.25 * _share);
             Add(sums, z, m);
         }
 
@@ -103,6 +103,15 @@ internal sealed class PlainStripSums
                 sums[Functions + i, j] -= sameParity ? Complex.Zero : mixed * (j + 1);
             }
         }
+    }
+
+    // Z of the wave whose wave vector across the strips is shifted; the root that dies out.
+    private static TangentialMatrix Impedance(TangentialWave wave, double shift)
+    {
+        double u = (wave.Across + shift) / wave.Wavenumber, v = wave.Along / wave.Wavenumber;
+        double squared = 1.0 - (u * u) - (v * v);
+        Complex normal = squared >= 0.0 ? Math.Sqrt(squared) : new Complex(0.0, -Math.Sqrt(-squared));
+        return new TangentialMatrix((1.0 - (u * u)) / normal, -u * v / normal, -u * v / normal, (1.0 - (v * v)) / normal);
     }
 
     private static double Bessel(int order, double x) => SpecialFunctions.BesselJ(order, x);

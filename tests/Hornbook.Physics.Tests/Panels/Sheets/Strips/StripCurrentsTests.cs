@@ -20,7 +20,7 @@ public sealed class StripCurrentsTests
             TangentialMatrix quick = new StripGrid(p, share * p).Reflection(Frequency, direction.Angle, direction.Azimuth);
             TangentialMatrix plain = new PlainStripSums(share).Reflection(p, TangentialWave.Of(Frequency, direction.Angle, direction.Azimuth));
             // Independent method: order by order up to q = 2000, which leaves a beat of some 1e-6 where strips nearly touch.
-            Close.Absolute(0.0, Difference(quick, plain), 2e-7);
+            Close.Absolute(0.0, SheetPower.Difference(quick, plain), 2e-7);
         },
         iter: 20);
 
@@ -45,7 +45,7 @@ public sealed class StripCurrentsTests
                 (double sin, double cos) = Math.SinCos(direction.Azimuth);
                 TangentialMatrix read = table.Arriving(SheetFace.Back, sine * cos, sine * sin).Reflection;
                 // Independent method: the equations solved for this direction.
-                Close.Absolute(0.0, Difference(grid.Reflection(Frequency, direction.Angle, direction.Azimuth), read), most);
+                Close.Absolute(0.0, SheetPower.Difference(grid.Reflection(Frequency, direction.Angle, direction.Azimuth), read), most);
             },
             iter: 200);
     }
@@ -71,8 +71,4 @@ public sealed class StripCurrentsTests
             Assert.Equal(0L, GC.GetAllocatedBytesForCurrentThread() - before);
         }
     }
-
-    internal static double Difference(TangentialMatrix a, TangentialMatrix b) => Math.Max(
-        Math.Max((a.AcrossAcross - b.AcrossAcross).Magnitude, (a.AlongAlong - b.AlongAlong).Magnitude),
-        Math.Max((a.AcrossAlong - b.AcrossAlong).Magnitude, (a.AlongAcross - b.AlongAcross).Magnitude));
 }
