@@ -16,10 +16,10 @@ public sealed class BenchSession : IDisposable
     private const double LeastGap = 0.01;
 
     private readonly BenchDesk _desk;
+    private readonly Following<Moment, ReadMoment?> _reader;
     private DeskState _state;
     private (BenchEnd End, Pose Pose)? _hand;
-    private Reading _atRest;
-    private Reading? _before;
+    private ReadMoment _read;
 
     public BenchSession(BenchDesk desk, BenchAdvice advice)
     {
@@ -28,8 +28,8 @@ public sealed class BenchSession : IDisposable
         _desk = desk;
         Advice = advice;
         _state = desk.Now;
-        _atRest = Reading = _state.Scene.Read();
-        _before = ReadBefore();
+        _read = Present.Read();
+        _reader = new Following<Moment, ReadMoment?>(TryRead, read => OnOwnThread(() => Show(read)));
         Sheet = SheetLayout.For(Plan);
         _desk.Changed += TakeFromDesk;
         Advice.Changed += Tell;
@@ -57,10 +57,13 @@ public sealed class BenchSession : IDisposable
     public ReceiverEnd Receiver => _hand is { End: BenchEnd.Receiver } held ? Plan.Receiver with { Pose = held.Pose } : Plan.Receiver;
 
     /// <summary>What is read now, with what is in hand.</summary>
-    public Reading Reading { get; private set; }
+    public Reading Reading => _read.Now;
 
     /// <summary>What was read before the present move, or before the last one when nothing is in hand; null where there was none.</summary>
-    public Reading? Before => _hand is null ? _before : _atRest;
+    public Reading? Before => _read.Before;
+
+    /// <summary>Whether <see cref="Reading"/> is still that of a moment ago, because the waves between panels are being solved.</summary>
+    public bool IsReading => _reader.IsBusy;
 
     /// <summary>How this window likes to work.</summary>
     public Preferences Preferences { get; private set; } = Preferences.First;
@@ -102,8 +105,7 @@ public sealed class BenchSession : IDisposable
         }
 
         _hand = (end, held);
-        Reading = Scene.Read(Source, Receiver);
-        Tell();
+        Read();
     }
 
     /// <summary>Puts down what is in hand: one step that can be undone.</summary>
@@ -198,16 +200,48 @@ public sealed class BenchSession : IDisposable
         if (_desk.Now != _state)
         {
             _state = _desk.Now;
-            _atRest = Scene.Read();
-            _before = ReadBefore();
             Sheet = Sheet.Grown(Plan);
         }
 
-        Reading = _hand is null ? _atRest : Scene.Read(Source, Receiver);
-        Changed?.Invoke();
+        Read();
     });
 
-    private Reading? ReadBefore() => History.Before is { } before ? Scene.With(before.Plan).Read() : null;
+    private Moment Present => new(_state, Source, Receiver, HasInHand);
+
+    // At once where it takes microseconds; beside the page, which is drawn meanwhile, where panels stand.
+    private void Read()
+    {
+        if (_state.IsSlow)
+        {
+            _reader.Ask(Present);
+        }
+        else
+        {
+            _read = Present.Read();
+        }
+
+        Changed?.Invoke();
+    }
+
+    // A panel in a mouth, or another placement for which there is no answer: the page says so and goes on.
+    private ReadMoment? TryRead(Moment moment)
+    {
+        try
+        {
+            return moment.Read();
+        }
+        catch (ArgumentException refusal)
+        {
+            Refusal = refusal.Message;
+            return null;
+        }
+    }
+
+    private void Show(ReadMoment? read)
+    {
+        _read = read ?? _read;
+        Changed?.Invoke();
+    }
 
     private void Tell() => OnOwnThread(() => Changed?.Invoke());
 }
