@@ -1,5 +1,5 @@
-using Hornbook.Bench.Demonstrations;
 using System.Globalization;
+using Hornbook.Bench.Demonstrations;
 
 namespace Hornbook.Bench.Programmes;
 
