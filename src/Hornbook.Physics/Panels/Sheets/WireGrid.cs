@@ -1,4 +1,5 @@
 using Hornbook.Physics.Panels.Sheets.Tables;
+using Hornbook.Physics.Panels.Sheets.Wires;
 
 namespace Hornbook.Physics.Panels.Sheets;
 
@@ -28,17 +29,22 @@ public sealed record WireGrid : ISheet
     public double Thickness => Diameter;
 
     /// <inheritdoc/>
-    /// <remarks>Eq. wire-grids (1) to (7); tabulated for p &lt; 0.4 λ, solved anew for each direction where the grid is coarser.</remarks>
-    public ISheetResponse At(double frequency) => Known.Of((this, Require.Positive(frequency)), key => WireResponse.Of(key.Grid, key.Frequency));
+    /// <remarks>
+    /// Eq. wire-grids (1) to (13); tabulated for p ≤ 0.65 λ, and to 1.2 λ for wires of up to a fifth of the period. Others are solved anew for each direction, which is slow
+    /// and allocates.
+    /// </remarks>
+    public ISheetResponse At(double frequency) => Known.Of((this, Require.Positive(frequency)), key => WireResponse.Of(key.Grid.Equations(key.Frequency)));
 
     /// <summary>The same solved anew for each direction: slow, and what the table is measured against.</summary>
     /// <param name="frequency">f [Hz]; finite, &gt; 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is out of its range.</exception>
-    public ISheetResponse Solved(double frequency) => WireResponse.Direct(this, Require.Positive(frequency));
+    public ISheetResponse Solved(double frequency) => WireResponse.Direct(Equations(Require.Positive(frequency)));
 
     /// <inheritdoc/>
     public bool Scatters(double frequency, double across, double along) => SecondBeam.Leaves(Period, frequency, across, along);
 
     /// <inheritdoc/>
     public double OneWaveUpTo(double frequency) => SecondBeam.NoneUpTo(Period, frequency);
+
+    private WireEquations Equations(double frequency) => new(Period * frequency / Constants.SpeedOfLight, Diameter / Period);
 }

@@ -1,6 +1,4 @@
 using System.Numerics;
-using System.Runtime.InteropServices;
-using Hornbook.Physics.Panels.Sheets.Strips;
 using Hornbook.Physics.Panels.Sheets.Tables;
 using Hornbook.Physics.Panels.Sheets.Wires;
 
@@ -9,74 +7,65 @@ namespace Hornbook.Physics.Panels.Sheets;
 /// <summary>A grid of round wires as a panel.</summary>
 internal sealed class WireResponse : ISheetResponse
 {
-    // Beyond, a second beam is near for some direction, and nothing is smooth.
-    private const double LargestTabulated = 0.4;
+    // Thick wires far apart resonate with the waves left out, and what is left is not smooth; found by trying sizes.
+    private const double LargestTabulated = 0.65;
+    private const double LargestTabulatedThin = 1.2;
+    private const double ThinShare = 0.2;
     private const int Nodes = 25;
 
-    // A wave that follows the wires has no wave across them.
+    // A wave that follows the wires has no wave across them; the last millionth is extrapolated.
     private const double LargestSquare = 1.0 - 1e-6;
 
-    private readonly double _period;
-    private readonly double _radius;
+    private readonly WireEquations _equations;
+    private readonly WireRow _packed;
     private readonly SurfaceTable? _table;
 
-    private WireResponse(WireGrid grid, double frequency, bool isTabulated)
+    private WireResponse(WireEquations equations, bool isTabulated)
     {
-        double waves = frequency / Constants.SpeedOfLight;
-        (_period, _radius) = (grid.Period * waves, 0.5 * grid.Diameter * waves);
-        _table = isTabulated ? new SurfaceTable(Nodes, 8, (x, y, row) => Solve(x, y * LargestSquare, MemoryMarshal.Cast<double, Complex>(row))) : null;
+        _equations = equations;
+        _packed = new WireRow(equations.Waves);
+        _table = isTabulated ? new SurfaceTable(Nodes, _packed.Length, (x, y, row) => Solve(x, y * LargestSquare, row)) : null;
     }
 
-    /// <summary>Tabulated where that is exact.</summary>
-    internal static WireResponse Of(WireGrid grid, double frequency) =>
-        new(grid, frequency, grid.Period * frequency / Constants.SpeedOfLight < LargestTabulated);
+    /// <summary>Tabulated where what is left is smooth.</summary>
+    internal static WireResponse Of(WireEquations equations) =>
+        new(equations, equations.Period <= LargestTabulated || (equations.Share <= ThinShare && equations.Period <= LargestTabulatedThin));
 
     /// <summary>Solved for each direction.</summary>
-    internal static WireResponse Direct(WireGrid grid, double frequency) => new(grid, frequency, isTabulated: false);
+    internal static WireResponse Direct(WireEquations equations) => new(equations, isTabulated: false);
 
     /// <inheritdoc/>
     public SheetMatrices Arriving(SheetFace face, double across, double along)
     {
-        double square = Math.Min(along * along, LargestSquare);
-        Span<Complex> row = stackalloc Complex[4];
+        Span<double> row = stackalloc double[_packed.Length];
+        double squaredAlong = Math.Min(along * along, LargestSquare);
+        Read(Math.Min(Math.Abs(across), 1.0), squaredAlong, row);
+        Span<Complex> normals = stackalloc Complex[_equations.Waves];
+        Span<double> quiet = stackalloc double[_equations.Waves];
+        RowWaves waves = new(_equations.Period, Math.Abs(across), along, normals, quiet);
+
+        // Eq. wire-grids (12) and (13).
+        (Complex even, Complex odd) = (_packed.Left(WireField.ElectricEven, row, waves), _packed.Left(WireField.ElectricOdd, row, waves));
+        (Complex thrown, Complex passed) = (even - odd, even + odd - 1.0);
+        (even, odd) = (_packed.Left(WireField.MagneticEven, row, waves), _packed.Left(WireField.MagneticOdd, row, waves));
+        (Complex magneticThrown, Complex magneticPassed) = (even - odd, even + odd - 1.0);
+        double skew = -across * along / (1.0 - squaredAlong);
+        return new SheetMatrices(
+            new TangentialMatrix(-magneticThrown, skew * (thrown + magneticThrown), Complex.Zero, thrown),
+            new TangentialMatrix(magneticPassed, skew * (passed - magneticPassed), Complex.Zero, passed));
+    }
+
+    private void Read(double across, double squaredAlong, Span<double> row)
+    {
         if (_table is null)
         {
-            Solve(Math.Abs(across), square, row);
+            Solve(across, squaredAlong, row);
         }
         else
         {
-            _table.Read(Math.Abs(across), square / LargestSquare, MemoryMarshal.Cast<Complex, double>(row));
+            _table.Read(across, squaredAlong / LargestSquare, row);
         }
-
-        Complex cosine = SheetNormal.Of((across * across) + (along * along));
-        (Complex electricEven, Complex electricOdd) = (-Wave(cosine, row[0]), Wave(cosine, row[1]));
-        (Complex magneticEven, Complex magneticOdd) = (Wave(1.0 / cosine, row[2]), Wave(cosine, row[3]));
-        double skew = -across * along / (1.0 - square);
-        return new SheetMatrices(
-            Tangential(0.5 * (magneticOdd - magneticEven), 0.5 * (electricEven - electricOdd), skew),
-            Tangential(0.5 * (magneticEven + magneticOdd), 0.5 * (electricEven + electricOdd), skew));
     }
 
-    // Eq. wire-grids (6): T + R and T − R from what is smooth.
-    private static Complex Wave(Complex cosine, Complex smooth)
-    {
-        Complex q = Complex.ImaginaryOne * cosine * smooth;
-        return (1.0 - q) / (1.0 + q);
-    }
-
-    // Eq. wire-grids (7): H_v makes a field across the wires alone, E_v one along them and its share across.
-    private static TangentialMatrix Tangential(Complex ofMagnetic, Complex ofElectric, double skew) =>
-        new(ofMagnetic, skew * (ofElectric - ofMagnetic), Complex.Zero, ofElectric);
-
-    private void Solve(double across, double squaredAlong, Span<Complex> row)
-    {
-        (WireScattering electric, WireScattering magnetic) = WireScattering.Of(_period, _radius, across, squaredAlong);
-        Complex turned = Complex.ImaginaryOne * SheetNormal.Of((across * across) + squaredAlong);
-        row[0] = 1.0 / (Quotient(electric.Passed + electric.Reflected) * turned);
-        row[1] = Quotient(electric.Passed - electric.Reflected) / turned;
-        row[2] = -Quotient(magnetic.Passed + magnetic.Reflected) * turned;
-        row[3] = Quotient(magnetic.Passed - magnetic.Reflected) / turned;
-    }
-
-    private static Complex Quotient(Complex wave) => (1.0 - wave) / (1.0 + wave);
+    private void Solve(double across, double squaredAlong, Span<double> row) => _packed.Pack(_equations.Exchange(across, squaredAlong), row);
 }
