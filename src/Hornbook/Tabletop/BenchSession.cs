@@ -5,6 +5,7 @@ using Hornbook.Bench.Layout;
 using Hornbook.Bench.Readings;
 using Hornbook.Physics;
 using Hornbook.Tabletop.Desk;
+using Hornbook.Tabletop.Hands;
 using Hornbook.Tabletop.Sheets;
 
 namespace Hornbook.Tabletop;
@@ -18,7 +19,7 @@ public sealed class BenchSession : IDisposable
     private readonly BenchDesk _desk;
     private readonly Following<Moment, ReadMoment?> _reader;
     private DeskState _state;
-    private (BenchEnd End, Pose Pose)? _hand;
+    private (BenchThing Thing, Pose Pose)? _hand;
     private ReadMoment _read;
 
     public BenchSession(BenchDesk desk, BenchAdvice advice)
@@ -31,6 +32,8 @@ public sealed class BenchSession : IDisposable
         _read = Present.Read();
         _reader = new Following<Moment, ReadMoment?>(TryRead, read => OnOwnThread(() => Show(read)));
         Sheet = SheetLayout.For(Plan);
+        Strength = new StrengthSheets();
+        Strength.Changed += Tell;
         _desk.Changed += TakeFromDesk;
         Advice.Changed += Tell;
     }
@@ -52,9 +55,14 @@ public sealed class BenchSession : IDisposable
 
     public SheetLayout Sheet { get; private set; }
 
-    public SourceEnd Source => _hand is { End: BenchEnd.Source } held ? Plan.Source with { Pose = held.Pose } : Plan.Source;
+    public SourceEnd Source => _hand is { Thing.End: BenchEnd.Source } held ? Plan.Source with { Pose = held.Pose } : Plan.Source;
 
-    public ReceiverEnd Receiver => _hand is { End: BenchEnd.Receiver } held ? Plan.Receiver with { Pose = held.Pose } : Plan.Receiver;
+    public ReceiverEnd Receiver => _hand is { Thing.End: BenchEnd.Receiver } held ? Plan.Receiver with { Pose = held.Pose } : Plan.Receiver;
+
+    /// <summary>The panels at hand, those that lie aside included.</summary>
+    public IReadOnlyList<BenchPanel> Panels => _hand is { Thing.PanelName: { } name } held
+        ? [.. Plan.Panels.Select(panel => panel.Name == name ? panel with { Pose = held.Pose } : panel)]
+        : Plan.Panels;
 
     /// <summary>What is read now, with what is in hand.</summary>
     public Reading Reading => _read.Now;
@@ -82,29 +90,33 @@ public sealed class BenchSession : IDisposable
 
     public bool StandsAsOpened => Source == _desk.Opened.Plan.Source && Receiver == _desk.Opened.Plan.Receiver;
 
+    /// <summary>The strength of the wave over the table and upright along it, where it is shown.</summary>
+    public StrengthSheets Strength { get; }
+
     /// <summary>Straight line between the centres of the two mouths [m].</summary>
     public double Distance => (Receiver.Pose.Position - Source.Pose.Position).Length;
 
     /// <summary>Where the far zone of the source's antenna begins, 2D²/λ from its mouth [m].</summary>
     public double NearZone => Scene.Source.FarDistance;
 
-    public Pose PoseOf(BenchEnd end) => end == BenchEnd.Source ? Source.Pose : Receiver.Pose;
+    public Pose PoseOf(BenchThing thing) => _hand is { } held && held.Thing == thing ? held.Pose : PoseIn(Plan, thing);
 
     public string AntennaOf(BenchEnd end) => end == BenchEnd.Source ? Source.Antenna : Receiver.Antenna;
 
-    /// <summary>Where an end stood when the bench was opened.</summary>
-    public Pose OpenedPose(BenchEnd end) => PoseIn(_desk.Opened.Plan, end);
+    /// <summary>Where a thing stood when the bench was opened; where it stands now if it was not there.</summary>
+    public Pose OpenedPose(BenchThing thing) =>
+        thing.PanelName is { } name && _desk.Opened.Plan.Panels.All(panel => panel.Name != name) ? PoseOf(thing) : PoseIn(_desk.Opened.Plan, thing);
 
-    /// <summary>Holds an end in a pose within the sheet, not yet put down; one that would bring the mouths together is refused.</summary>
-    public void Place(BenchEnd end, Pose pose)
+    /// <summary>Holds a thing in a pose within the sheet, not yet put down; one that would bring the mouths together is refused.</summary>
+    public void Place(BenchThing thing, Pose pose)
     {
         Pose held = Sheet.Held(pose);
-        if (held == PoseOf(end) || (held.Position - PoseOf(Other(end)).Position).Length < LeastGap)
+        if (held == PoseOf(thing) || (thing.End is { } end && (held.Position - PoseOf(Other(end)).Position).Length < LeastGap))
         {
             return;
         }
 
-        _hand = (end, held);
+        _hand = (thing, held);
         Read();
     }
 
@@ -117,9 +129,9 @@ public sealed class BenchSession : IDisposable
             return;
         }
 
-        string what = Words.Moving(hand.End, PoseIn(Plan, hand.End), hand.Pose);
+        string what = Words.Moving(hand.Thing, PoseIn(Plan, hand.Thing), hand.Pose);
         _hand = null;
-        Do(what, BenchChange.ToPose(hand.End, hand.Pose), run);
+        Do(what, BenchChange.ToPose(hand.Thing.Table, hand.Pose), run);
     }
 
     /// <summary>Changes values of the bench as one step.</summary>
@@ -134,6 +146,14 @@ public sealed class BenchSession : IDisposable
     {
         string name = Words.Name(end).ToLowerInvariant();
         Do($"taking {antenna} for the {name}", [BenchChange.ToText($"{name}.antenna", antenna)]);
+    }
+
+    /// <summary>Shows the strength of the wave, or hides it.</summary>
+    public void ToggleStrength()
+    {
+        Strength.IsShown = !Strength.IsShown;
+        Strength.Ask(this);
+        Tell();
     }
 
     /// <summary>Makes the one move that mends a finding.</summary>
@@ -189,9 +209,13 @@ public sealed class BenchSession : IDisposable
     {
         _desk.Changed -= TakeFromDesk;
         Advice.Changed -= Tell;
+        Strength.Changed -= Tell;
+        Strength.Dispose();
     }
 
-    private static Pose PoseIn(BenchPlan plan, BenchEnd end) => end == BenchEnd.Source ? plan.Source.Pose : plan.Receiver.Pose;
+    private static Pose PoseIn(BenchPlan plan, BenchThing thing) => thing.PanelName is { } name
+        ? plan.Panels.First(panel => panel.Name == name).Pose
+        : thing.End == BenchEnd.Source ? plan.Source.Pose : plan.Receiver.Pose;
 
     private static BenchEnd Other(BenchEnd end) => end == BenchEnd.Source ? BenchEnd.Receiver : BenchEnd.Source;
 
@@ -203,10 +227,15 @@ public sealed class BenchSession : IDisposable
             Sheet = Sheet.Grown(Plan);
         }
 
+        if (_hand is { Thing.PanelName: { } name } && Plan.Panels.All(panel => panel.Name != name))
+        {
+            _hand = null;
+        }
+
         Read();
     });
 
-    private Moment Present => new(_state, Source, Receiver, HasInHand);
+    private Moment Present => new(_state, Source, Receiver, Panels, HasInHand);
 
     // At once where it takes microseconds; beside the page, which is drawn meanwhile, where panels stand.
     private void Read()
@@ -220,6 +249,7 @@ public sealed class BenchSession : IDisposable
             _read = Present.Read();
         }
 
+        Strength.Ask(this);
         Changed?.Invoke();
     }
 

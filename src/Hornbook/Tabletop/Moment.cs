@@ -8,12 +8,13 @@ namespace Hornbook.Tabletop;
 /// <param name="Desk">The desk.</param>
 /// <param name="Source">The sending end as held or as it lies.</param>
 /// <param name="Receiver">The receiving end as held or as it lies.</param>
+/// <param name="Panels">The panels as held or as they lie.</param>
 /// <param name="InHand">Whether something is held.</param>
-internal sealed record Moment(DeskState Desk, SourceEnd Source, ReceiverEnd Receiver, bool InHand)
+internal sealed record Moment(DeskState Desk, SourceEnd Source, ReceiverEnd Receiver, IReadOnlyList<BenchPanel> Panels, bool InHand)
 {
     /// <summary>What is read now, and what was before the present move, or the last one when nothing is in hand.</summary>
     internal ReadMoment Read() => InHand
-        ? new ReadMoment(Desk.Scene.Read(Source, Receiver), Desk.Reading)
+        ? new ReadMoment(Desk.Scene.Read(Source, Receiver, Panels), Desk.Reading)
         : new ReadMoment(Desk.Reading, Desk.Before);
 }
 

@@ -4,6 +4,7 @@ using Hornbook.Bench.Findings;
 using Hornbook.Bench.Readings;
 using Hornbook.Physics;
 using Hornbook.Physics.Detection;
+using Hornbook.Tabletop.Hands;
 using Hornbook.Tabletop.Keeping;
 
 namespace Hornbook.Tabletop;
@@ -49,8 +50,8 @@ public static class Words
         };
     }
 
-    /// <summary>What is done to an end, as undo names it.</summary>
-    public static string Moving(BenchEnd end, Pose from, Pose to)
+    /// <summary>What is done to a thing, as undo names it.</summary>
+    public static string Moving(BenchThing thing, Pose from, Pose to)
     {
         string how = (from.Position != to.Position, from.Turn != to.Turn, from.Tilt != to.Tilt) switch
         {
@@ -59,7 +60,7 @@ public static class Words
             (_, _, true) => "tilting",
             _ => "rolling",
         };
-        return $"{how} the {Name(end).ToLowerInvariant()}";
+        return $"{how} {thing.Name}";
     }
 
     /// <summary>A sentence as the name of a step: "Raise the axis to 60 cm." becomes "‘raise the axis to 60 cm’".</summary>

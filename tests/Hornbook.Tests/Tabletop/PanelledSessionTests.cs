@@ -5,6 +5,8 @@ using Hornbook.Physics;
 using Hornbook.Tabletop;
 using Hornbook.Tabletop.Components;
 using Hornbook.Tabletop.Desk;
+using Hornbook.Tabletop.Hands;
+using Hornbook.Testing;
 using Xunit;
 
 namespace Hornbook.Tests.Tabletop;
@@ -50,9 +52,37 @@ public sealed class PanelledSessionTests
     {
         using BunitContext browser = new();
         IRenderedComponent<BenchSheet> sheet = browser.Render<BenchSheet>(p => p.Add(c => c.Session, ExampleBench.Session(_desk)));
-        // derived: 6 cm wide about 10 cm to the left at 75 cm along, seen edge on in both views since it faces along the bench.
-        string[] plan = sheet.FindAll("polygon.panel")[0].GetAttribute("points")!.Split(' ');
-        Assert.Equal(["750,-70", "750,-130", "750,-130", "750,-70"], plan);
-        Assert.Equal(2, sheet.FindAll("polygon.panel").Count);
+        // derived: 6 cm wide about 10 cm to the left at 75 cm along, seen edge on in both views since it faces along the bench; 8 mm thick at least, to be taken hold of.
+        string[] plan = [.. sheet.FindAll("polygon.slab")[0].GetAttribute("points")!.Split(' ').Order(StringComparer.Ordinal)];
+        Assert.Equal(["746,-130", "746,-70", "754,-130", "754,-70"], plan);
+        Assert.Equal(2, sheet.FindAll("polygon.slab").Count);
+    }
+
+    [Fact]
+    public void A_panel_is_moved_flipped_copied_laid_aside_and_removed_each_as_one_step()
+    {
+        using BenchSession session = ExampleBench.Session(_desk);
+        BenchThing plate = BenchThing.Panel("plate");
+        session.Place(plate, session.PoseOf(plate) with { Turn = 0.3, Roll = 0.2 });
+        session.Release();
+        session.Flip(session.Panels[0]);
+
+        // derived: half a turn about its own upright; what was rolled one way is rolled the other.
+        Close.Absolute(0.3 - Math.PI, session.PoseOf(plate).Turn, 1e-3);
+        Close.Absolute(-0.2, session.PoseOf(plate).Roll, 1e-3);
+
+        session.Copy(session.Panels[0]);
+        Assert.Equal(["plate", "plate-2"], session.Panels.Select(panel => panel.Name));
+        session.Stand(session.Panels[0], stands: false);
+        Assert.False(session.Panels[0].Stands);
+        session.Remove(session.Panels[1]);
+        session.Add("strip grid");
+        Assert.Equal(["plate", "strip-grid"], session.Panels.Select(panel => panel.Name));
+        for (int i = 0; i < 6; i++)
+        {
+            session.Undo();
+        }
+
+        Assert.Equal(ExampleBench.File.Text + Plate, _desk.Now.File.Text);
     }
 }

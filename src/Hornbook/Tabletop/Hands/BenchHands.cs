@@ -1,4 +1,3 @@
-using Hornbook.Bench.Demonstrations;
 using Hornbook.Physics;
 using Hornbook.Tabletop.Sheets;
 using Microsoft.JSInterop;
@@ -13,7 +12,7 @@ public sealed class BenchHands(BenchSession session)
     private IHeld? _held;
 
     /// <summary>Takes hold of something.</summary>
-    /// <param name="thing">"source", "receiver" or "ruler".</param>
+    /// <param name="thing">"source", "receiver", "panels.NAME" or "ruler".</param>
     /// <param name="grip">"move", "turn", "tilt" or "roll"; of a ruler "from" or "to".</param>
     /// <param name="view">"plan" or "elevation"; a dial says either.</param>
     /// <param name="x">Where on the sheet [mm].</param>
@@ -25,7 +24,7 @@ public sealed class BenchHands(BenchSession session)
         SheetPoint at = new(x, y);
         _held = thing == RulerName
             ? new HeldRuler(session, Named<RulerEnd>(grip), seen, at)
-            : HeldEnd.By(session, Named<BenchEnd>(thing), Named<Grip>(grip), seen, at);
+            : HeldThing.By(session, new BenchThing(thing), Named<Grip>(grip), seen, at);
     }
 
     /// <summary>Follows the pointer.</summary>
@@ -59,7 +58,17 @@ public sealed class BenchHands(BenchSession session)
             return;
         }
 
-        BenchEnd pressed = Named<BenchEnd>(thing);
+        BenchThing pressed = new(thing);
+        if (key is "f" or "F")
+        {
+            if (session.Plan.Panels.FirstOrDefault(panel => panel.Name == pressed.PanelName) is { } panel)
+            {
+                session.Flip(panel);
+            }
+
+            return;
+        }
+
         Pose now = session.PoseOf(pressed);
         Pose? next = key == "Home"
             ? session.OpenedPose(pressed)

@@ -54,7 +54,8 @@ public sealed record SheetLayout
     public static SheetLayout For(BenchPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        double highest = Math.Max(plan.Source.Pose.Position.Z, plan.Receiver.Pose.Position.Z);
+        double highest = plan.Panels.Where(panel => panel.Stands).Select(panel => panel.Pose.Position.Z)
+            .Append(plan.Source.Pose.Position.Z).Append(plan.Receiver.Pose.Position.Z).Max();
         return new SheetLayout(plan.Table, Math.Max(LeastHeadroom, Math.Ceiling(10.0 * (highest + 0.12)) / 10.0));
     }
 

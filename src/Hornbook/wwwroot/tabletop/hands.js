@@ -4,7 +4,7 @@
 
 const keys = new Set([
   'ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown', 'PageUp', 'PageDown', 'Home',
-  ...'lrudcaLRUDCA']);
+  ...'lrudcafLRUDCAF']);
 
 /** Milliseconds from a move to its drawing, the latest last; kept short. For measurement only. */
 export const roundTrips = [];

@@ -1,0 +1,43 @@
+using Hornbook.Tabletop.Desk;
+
+namespace Hornbook.Tabletop;
+
+/// <summary>Pictures of the strength over the table and upright along it, for the latest bench; computed beside the page.</summary>
+public sealed class StrengthSheets : IDisposable
+{
+    // Half a wavelength is 14 mm; at 8 mm the fringes between mirrors still show.
+    private const double Step = 0.008;
+
+    private readonly Latest<BenchMoment, StrengthSheetPair> _pair = new((moment, _, _) => StrengthSheetPair.Of(moment, Step));
+    private BenchMoment? _asked;
+
+    /// <summary>Raised when other pictures are there; on any thread.</summary>
+    public event Action? Changed
+    {
+        add => _pair.Changed += value;
+        remove => _pair.Changed -= value;
+    }
+
+    /// <summary>Whether they are wanted.</summary>
+    public bool IsShown { get; set; }
+
+    /// <summary>Whether the bench has moved since the pictures were made.</summary>
+    public bool IsBusy => IsShown && _pair.IsBusy;
+
+    /// <summary>The pictures; null where they are not wanted or not there yet.</summary>
+    public StrengthSheetPair? Pictures => IsShown ? _pair.Answer : null;
+
+    /// <summary>Asks for pictures of the bench as it is now, where they are wanted and not those that are there.</summary>
+    public void Ask(BenchSession session)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        BenchMoment moment = new(session.Scene, session.Source, session.Panels, session.Sheet.Headroom);
+        if (IsShown && moment != _asked)
+        {
+            _asked = moment;
+            _ = _pair.Ask(moment);
+        }
+    }
+
+    public void Dispose() => _pair.Dispose();
+}

@@ -1,0 +1,98 @@
+using Hornbook.Bench.Files;
+using Microsoft.Playwright;
+using Xunit;
+
+namespace Hornbook.Browser.Tests.Tabletop;
+
+[Collection(nameof(ServedPage))]
+[Trait("Cost", "Slow")]
+public sealed class PanelsTests(ServedPage served)
+{
+    [Fact]
+    public async Task A_panel_is_added_dragged_turned_flipped_copied_laid_aside_and_removed()
+    {
+        string file = served.NewFile();
+        BenchPage page = await served.OpenAsync(address: await served.ServeAsync(file));
+        await page.Window.SelectOptionAsync("#panel-kind", "metal plate");
+        await page.Window.ClickAsync("#panel-add");
+        ILocator plate = page.Window.Locator("#panel-metal-plate-plan");
+        await Assertions.Expect(plate).ToBeVisibleAsync();
+
+        await page.Window.ClickAsync("#choose-metal-plate");
+        double along = await page.FieldAsync("panel-along");
+        await page.DragAsync("#panel-metal-plate-plan", 100, 0);
+        // derived: dragged by 10 cm.
+        await page.FieldBecomesAsync("panel-along", along + 10.0, 0.51);
+
+        await page.Window.FocusAsync("#panel-metal-plate-plan");
+        await page.Window.Keyboard.PressAsync("l");
+        await page.FieldBecomesAsync("panel-turn", 5.0, 1e-9);
+        await page.Window.Keyboard.PressAsync("f");
+        // derived: half a turn on from 5°.
+        await page.FieldBecomesAsync("panel-turn", -175.0, 1e-9);
+
+        await page.Window.ClickAsync("#copy-metal-plate");
+        await Assertions.Expect(page.Window.Locator("#panel-metal-plate-2-plan")).ToBeVisibleAsync();
+        await page.Window.ClickAsync("#choose-metal-plate-2");
+        await page.Window.ClickAsync("#remove-metal-plate-2");
+        await Assertions.Expect(page.Window.Locator("#panel-metal-plate-2-plan")).ToHaveCountAsync(0);
+
+        await page.Window.UncheckAsync("#stands-metal-plate");
+        await Assertions.Expect(plate).ToHaveCountAsync(0);
+        await page.Window.Keyboard.PressAsync("Control+z");
+        await Assertions.Expect(plate).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task A_metal_plate_put_in_the_way_lowers_the_tone_and_is_saved_to_the_file()
+    {
+        string file = served.NewFile();
+        BenchPage page = await served.OpenAsync(address: await served.ServeAsync(file));
+        string before = await page.TextAsync("tone");
+        await page.Window.SelectOptionAsync("#panel-kind", "metal plate");
+        await page.Window.ClickAsync("#panel-add");
+        await Assertions.Expect(page.Window.Locator("#tone")).Not.ToHaveTextAsync(before);
+        await BenchPage.SoonAsync(() =>
+        {
+            Assert.Contains("[panels.metal-plate]", File.ReadAllText(file), StringComparison.Ordinal);
+            Assert.NotNull(BenchFile.Read(file).Plan);
+            return Task.CompletedTask;
+        });
+    }
+
+    [Fact]
+    public async Task The_strength_is_shown_in_both_views_and_follows_a_panel()
+    {
+        BenchPage page = await served.OpenAsync(address: await served.ServeAsync());
+        await page.Window.ClickAsync("#strength");
+        ILocator plan = page.Window.Locator("#strength-plan");
+        await Assertions.Expect(plan).ToBeVisibleAsync();
+        await Assertions.Expect(page.Window.Locator("#strength-elevation")).ToBeVisibleAsync();
+        string open = await PictureAsync();
+        Assert.StartsWith("data:image/png;base64,", open, StringComparison.Ordinal);
+
+        await page.Window.SelectOptionAsync("#panel-kind", "metal plate");
+        await page.Window.ClickAsync("#panel-add");
+        await BenchPage.SoonAsync(async () => Assert.False(open == await PictureAsync(), "the picture is still that of the open bench"));
+        await Assertions.Expect(page.Window.Locator("#strength-legend")).ToContainTextAsync("W/m²");
+        await page.Window.ClickAsync("#strength");
+        await Assertions.Expect(plan).ToHaveCountAsync(0);
+
+        async Task<string> PictureAsync() => await plan.GetAttributeAsync("href") ?? string.Empty;
+    }
+
+    [Fact]
+    public async Task Shots()
+    {
+        string file = served.NewFile();
+        File.Copy(Path.Combine(AppContext.BaseDirectory, "examples", "panels-bench.toml"), file, overwrite: true);
+        foreach ((string name, Screen screen) in new[] { ("wide", Screen.Wide), ("phone", Screen.Phone) })
+        {
+            BenchPage page = await served.OpenAsync(screen, address: await served.ServeAsync(file));
+            await page.Window.CheckAsync("#stands-plate");
+            await page.Window.ClickAsync("#strength");
+            await Task.Delay(7000, TestContext.Current.CancellationToken);
+            await page.Window.ScreenshotAsync(new PageScreenshotOptions { Path = $"/tmp/hb/shot-{name}.png", FullPage = true });
+        }
+    }
+}
