@@ -65,7 +65,7 @@ public sealed class StripGridTests
             Close.Absolute(0.0, (a.AlongAlong + b.AcrossAcross - 1.0).Magnitude, 1.3e-6);
             Close.Absolute(0.0, (a.AcrossAcross + b.AlongAlong - 1.0).Magnitude, 1.3e-6);
         },
-        iter: 100);
+        iter: 60);
 
     [Theory]
     // Babinet again, where strips or gaps are narrow and more functions are taken: 1e-6 is left, as the page on strip grids says.
@@ -99,7 +99,7 @@ public sealed class StripGridTests
             // Energy.
             Close.Relative(incident, thrownBack + passed, 1e-6);
         },
-        iter: 200);
+        iter: 60);
 
     [Fact]
     public void Turned_by_half_a_turn_it_does_the_same() => Gen.Select(FineGrids, Directions).Sample(
