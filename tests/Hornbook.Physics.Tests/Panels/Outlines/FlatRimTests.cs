@@ -97,6 +97,27 @@ public sealed class FlatRimTests
     }
 
     [Fact]
+    public void A_side_that_two_figures_share_is_one_rim()
+    {
+        FlatSurface plate = new(new RectangleShape(0.0, 0.0, 0.3, 0.2), Piece.Added(new RectangleShape(0.0, 0.05, 0.1, 0.1)));
+        // derived: the second figure lies within the first, flush with its upper side.
+        Assert.Equal(4, plate.Rims.Count);
+        Close.Relative(1.0, plate.Rims.Sum(rim => rim.Length), 1e-12);
+    }
+
+    [Fact]
+    public void An_arc_goes_on_over_a_point_where_another_hole_touches()
+    {
+        FlatSurface plate = new(
+            new RectangleShape(0.0, 0.0, 0.3, 0.2),
+            Piece.Removed(new DiscShape(0.0, 0.0, 0.05)),
+            Piece.Removed(new DiscShape(0.1, 0.0, 0.05)),
+            Piece.Removed(new RectangleShape(-0.075, 0.0, 0.1, 0.02)));
+        // derived: four sides, the touching circle, three sides of the slit and what it leaves of the first circle.
+        Assert.Equal(9, plate.Rims.Count);
+    }
+
+    [Fact]
     public void From_a_disc_the_foot_lies_at_the_nearer_end_of_the_diameter_and_the_centre_has_none()
     {
         Rim rim = Assert.Single(new FlatSurface(new DiscShape(0.0, 0.0, 0.1)).Rims);

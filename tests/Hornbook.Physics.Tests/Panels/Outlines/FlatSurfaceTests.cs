@@ -110,6 +110,33 @@ public sealed class FlatSurfaceTests
             Close.Relative(0.06 - (Math.PI * 0.0033), cells.Sum(cell => cell.Area), 1e-9);
         }
 
+        [Fact]
+        public void Of_a_disc_lie_on_circles_at_the_centres_of_area_of_their_sectors()
+        {
+            double[] radii = [.. new FlatSurface(new DiscShape(0.0, 0.0, 0.1)).Cells(Spacing).Select(cell => Math.Round(cell.Centre.Length, 9)).Distinct().Order()];
+            // derived: 100 mm in steps of 10; a circle of 10 mm radius in 7 sectors. Handbooks: a sector's centre is at (2/3) r sin(α/2)/(α/2).
+            Assert.Equal(10, radii.Length);
+            Close.Absolute(2.0 / 3.0 * 0.01 * Math.Sin(Math.PI / 7.0) / (Math.PI / 7.0), radii[0], 1e-9);
+        }
+
+        [Fact]
+        public void Of_a_disc_with_a_square_opening_leave_the_square_out() =>
+            // derived: π 0.1² − 0.05²; whole circles have their true area.
+            Close.Relative(
+                (Math.PI * 0.01) - 0.0025,
+                new FlatSurface(new DiscShape(0.0, 0.0, 0.1), Piece.Removed(new RectangleShape(0.0, 0.0, 0.05, 0.05))).Cells(Spacing).Sum(cell => cell.Area),
+                1e-9);
+
+        [Fact]
+        public void Around_a_hole_within_one_cell_keep_their_middle()
+        {
+            FlatSurface plate = new(new RectangleShape(0.0, 0.0, 0.03, 0.03), Piece.Removed(new DiscShape(0.0, 0.0, 0.003)));
+            IReadOnlyList<Cell> cells = plate.Cells(Spacing);
+            Assert.All(cells, cell => Assert.True(plate.Contains(cell.Centre)));
+            // derived: by symmetry.
+            Close.Absolute(0.0, Middle(cells).Length, 1e-9);
+        }
+
         [Theory]
         [InlineData(0.0)]
         [InlineData(-1.0)]

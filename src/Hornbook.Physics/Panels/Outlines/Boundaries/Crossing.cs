@@ -3,15 +3,14 @@ namespace Hornbook.Physics.Panels.Outlines.Boundaries;
 /// <summary>Where two strokes meet.</summary>
 internal static class Crossing
 {
-    /// <summary>The points that lie on both: crossings, touching points, and the ends of what they have in common.</summary>
+    /// <summary>The points that lie on both: crossings and touching points.</summary>
+    /// <remarks>What lies on one another ends at a corner, where the figure's next side is the one that crosses.</remarks>
     /// <param name="a">One.</param>
     /// <param name="b">The other.</param>
     /// <param name="tolerance">Distance that counts as none [m].</param>
     internal static IEnumerable<Vector> Of(Stroke a, Stroke b, double tolerance) =>
-        Candidates(a, b, tolerance).Concat(Ends(a)).Concat(Ends(b))
+        Candidates(a, b, tolerance)
             .Where(point => a.WayTo(point, tolerance) is not null && b.WayTo(point, tolerance) is not null);
-
-    private static IEnumerable<Vector> Ends(Stroke stroke) => stroke is LineStroke line ? [line.Start, line.End] : [];
 
     private static IEnumerable<Vector> Candidates(Stroke a, Stroke b, double tolerance) => (a, b) switch
     {
