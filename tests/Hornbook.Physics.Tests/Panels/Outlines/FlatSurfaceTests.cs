@@ -137,6 +137,16 @@ public sealed class FlatSurfaceTests
             Close.Absolute(0.0, Middle(cells).Length, 1e-9);
         }
 
+        [Fact]
+        public void Of_a_thin_open_ring_lie_in_it_though_no_cell_is_full()
+        {
+            FlatSurface ring = new(new RingShape(0.0, 0.0, 0.05, 0.0502), Piece.Removed(new RectangleShape(0.05, 0.0, 0.01, 0.01)));
+            IReadOnlyList<Cell> cells = ring.Cells(0.02);
+            Assert.All(cells, cell => Assert.True(ring.Contains(cell.Centre) && cell.Area > 0.0));
+            // 1e-3: the ring is 0.2 mm broad and its polygon is 0.005 mm off the arc.
+            Close.Relative(SampleOutlines.AreaWithin(ring.Boundary), cells.Sum(cell => cell.Area), 1e-3);
+        }
+
         [Theory]
         [InlineData(0.0)]
         [InlineData(-1.0)]

@@ -64,7 +64,8 @@ internal sealed class RasterCells
 
     private void Add(Geometry part, Envelope box, RasterBlock block, int quarterings)
     {
-        foreach (Geometry polygon in PolygonExtracter.GetPolygons(part))
+        // A quarter that the outline misses comes as a polygon without corners.
+        foreach (Geometry polygon in PolygonExtracter.GetPolygons(part).Where(polygon => polygon.Area > 0.0))
         {
             Coordinate centre = Centroid.GetCentroid(polygon);
             if (IsIn(centre, polygon))
