@@ -27,6 +27,9 @@ public sealed record Abscissa(string Name, string Unit, double PerSi)
     /// <summary>How far a thing is swung about another off its present place, in degrees.</summary>
     public static Abscissa Swing { get; } = new("swing", "deg", 180.0 / Math.PI);
 
+    /// <summary>From the middle of a panel to the mouth of the receiver, in centimetres.</summary>
+    public static Abscissa FromPanel { get; } = new("from panel", "cm", 100.0);
+
     /// <summary>A number in SI units as it is shown.</summary>
     public double Shown(double si) => si * PerSi;
 }

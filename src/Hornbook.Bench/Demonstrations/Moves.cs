@@ -48,6 +48,16 @@ public static class Moves
     /// <summary>Rolled further about its own axis.</summary>
     internal static Pose Rolled(this Pose pose, double angle) => pose with { Roll = pose.Roll + angle };
 
+    /// <summary>Flipped over about its own upright, like a page: its other face looks where its front looked.</summary>
+    internal static Pose Flipped(this Pose pose) => pose with { Turn = pose.Turn + Math.PI, Tilt = -pose.Tilt, Roll = -pose.Roll };
+
+    /// <summary>The receiver rolled so that its field turns as that of a source does which is rolled by an angle: facing it, the other way round.</summary>
+    internal static ReceiverEnd RolledWith(this ReceiverEnd receiver, SourceEnd source, double angle)
+    {
+        double sense = Vector.Dot(source.Pose.Forward, receiver.Pose.Forward) < 0.0 ? -1.0 : 1.0;
+        return receiver with { Pose = receiver.Pose.Rolled(sense * angle) };
+    }
+
     /// <summary>Moved along a direction of its own frame.</summary>
     internal static Pose Shifted(this Pose pose, Vector own) => pose with { Position = pose.ToBench(own) };
 
@@ -60,19 +70,24 @@ public static class Moves
         return pose with { Position = about + swung, Turn = pose.Turn + angle };
     }
 
+    /// <summary>The panel of a name that the file is known to have.</summary>
+    /// <exception cref="KeyNotFoundException">There is none of that name.</exception>
+    internal static BenchPanel Named(this IReadOnlyList<BenchPanel> panels, string name) =>
+        panels.FirstOrDefault(panel => panel.Name == name) ?? throw new KeyNotFoundException($"no panel is called '{name}'");
+
     /// <summary>The panels with one of them put in and held as a function of its pose says; the others stay as they are.</summary>
     /// <exception cref="KeyNotFoundException">There is no panel of that name.</exception>
     internal static IReadOnlyList<BenchPanel> PutIn(this IReadOnlyList<BenchPanel> panels, string name, Func<Pose, Pose>? held = null)
     {
-        if (panels.All(panel => panel.Name != name))
-        {
-            throw new KeyNotFoundException($"no panel is called '{name}'");
-        }
-
-        return [.. panels.Select(panel => panel.Name == name
+        BenchPanel wanted = panels.Named(name);
+        return [.. panels.Select(panel => panel == wanted
             ? panel with { Stands = true, Pose = held is null ? panel.Pose : held(panel.Pose) }
             : panel)];
     }
+
+    /// <summary>The panels with one of them laid aside; the others stay as they are.</summary>
+    internal static IReadOnlyList<BenchPanel> Without(this IReadOnlyList<BenchPanel> panels, string name) =>
+        [.. panels.Select(panel => panel.Name == name ? panel with { Stands = false } : panel)];
 
     /// <summary>Values from first to last, evenly.</summary>
     internal static IEnumerable<double> Evenly(double from, double to, int points) =>
