@@ -21,9 +21,25 @@ internal static class DemonstrationComposer
             DemonstrationFormat.GridTurn => new GridTurnDemonstration(name, shown.Text("panel"), shown.Number("from"), shown.Number("to"), points),
             DemonstrationFormat.GridRevival => new GridRevivalDemonstration(name, shown.Text("panel"), shown.Number("from"), shown.Number("to"), points),
             DemonstrationFormat.PanelChange => new PanelChangeDemonstration(name, Names(shown, "panels")),
+            DemonstrationFormat.Reflection => new ReflectionDemonstration(name, shown.Text("panel"), shown.Number("incidence"), shown.Number("from"), shown.Number("to"), points)
+            {
+                Distance = Distance(shown),
+            },
+            DemonstrationFormat.StandingWave => new StandingWaveDemonstration(
+                name, shown.Text("panel"), shown.Number("before", 0.1), shown.Number("from"), shown.Number("to"), points),
+            DemonstrationFormat.Slits => new SlitsDemonstration(name, shown.Text("panel"), shown.Number("from"), shown.Number("to"), points)
+            {
+                Distance = Distance(shown),
+            },
+            DemonstrationFormat.Edge => new EdgeDemonstration(name, shown.Text("panel"), shown.Number("from"), shown.Number("to"), points),
+            DemonstrationFormat.Lloyd => new LloydDemonstration(name, shown.TextOrNull("panel"), shown.Number("from"), shown.Number("to"), points),
+            DemonstrationFormat.ZonePlate => new ZonePlateDemonstration(name, shown.Text("panel"), shown.Number("from"), shown.Number("to"), points),
+            DemonstrationFormat.Dish => new DishDemonstration(name, shown.Text("panel"), shown.Number("from"), shown.Number("to"), points),
             _ => throw new InvalidOperationException($"'{shown.Word}' is a kind of demonstration that the format has and the composer does not"),
         };
     }
+
+    private static double? Distance(BoundTable shown) => shown.Has("distance") ? shown.Number("distance") : null;
 
     private static string[] Names(BoundTable shown, string key) => [.. shown.List(key).Select(item => (string)item.Value)];
 

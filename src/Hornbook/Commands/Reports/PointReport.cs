@@ -23,6 +23,9 @@ internal sealed class PointReport(Abscissa changed, CurvePoint point) : ReadingR
     public double? ShiftM { get; } = changed == Abscissa.Shift ? point.Setting.At : null;
 
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public double? FromPanelM { get; } = changed == Abscissa.FromPanel ? point.Setting.At : null;
+
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? Antenna { get; } = changed == Abscissa.Antenna ? point.Setting.Label : null;
 
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]

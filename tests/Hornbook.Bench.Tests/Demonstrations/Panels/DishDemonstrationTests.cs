@@ -9,6 +9,7 @@ using Xunit;
 
 namespace Hornbook.Bench.Tests.Demonstrations.Panels;
 
+[Trait("Cost", "Slow")]
 public sealed class DishDemonstrationTests
 {
     private static readonly BenchPlan Plan = WaveBench.With(new DishSurface(0.36, 0.12), 1.4, 1.2, new Pose(default, turn: Math.PI));

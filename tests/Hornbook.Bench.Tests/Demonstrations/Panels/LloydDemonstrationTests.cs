@@ -9,6 +9,7 @@ using Xunit;
 
 namespace Hornbook.Bench.Tests.Demonstrations.Panels;
 
+[Trait("Cost", "Slow")]
 public sealed class LloydDemonstrationTests
 {
     // Upright beside the way, its front to the axis; both ends wide.

@@ -8,6 +8,7 @@ using Xunit;
 
 namespace Hornbook.Bench.Tests.Demonstrations.Panels;
 
+[Trait("Cost", "Slow")]
 public sealed class SlitsDemonstrationTests
 {
     // Three wavelengths apart, most of a wavelength wide, in a plate so large that little goes round it.

@@ -9,6 +9,7 @@ using Xunit;
 
 namespace Hornbook.Bench.Tests.Demonstrations.Panels;
 
+[Trait("Cost", "Slow")]
 public sealed class StandingWaveDemonstrationTests
 {
     private static readonly BenchPlan Plan = WaveBench.With(new RectangularSurface(0.3, 0.3), 0.8, 1.2);

@@ -10,6 +10,7 @@ using Xunit;
 
 namespace Hornbook.Bench.Tests.Demonstrations.Panels;
 
+[Trait("Cost", "Slow")]
 public sealed class ZonePlateDemonstrationTests
 {
     private static readonly ZonePlateRings Cut = ZonePlateRings.Between(WaveBench.Wavelength, 0.6, 0.6, 6);
