@@ -57,7 +57,7 @@ public sealed record ReflectionDemonstration(string Name, string Panel, double I
                 "half way between its half-power places; twice the angle of incidence in books"),
             new("beam width", ComparedQuantity.Angle, beam.Width, null, "between its half-power places, as the receiver is swung"),
             new("beside the straight way", ComparedQuantity.Level, TextbookComparison.ErrorDb(curve.Strongest.Reading.Link, straight), 0.0,
-                "the same way without the plate; an endless mirror takes nothing away"),
+                "the same way without the plate; an endless mirror takes nothing away, one as large as a Fresnel zone gathers, up to 5 dB"),
         ]);
     }
 

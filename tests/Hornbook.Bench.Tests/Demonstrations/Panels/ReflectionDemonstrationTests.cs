@@ -44,8 +44,8 @@ public sealed class ReflectionDemonstrationTests
         Close.Absolute(2.0 * incidence * WaveBench.Degree, middle.OnBench!.Value, toleranceDegrees * WaveBench.Degree);
         Close.Relative(2.0 * incidence * WaveBench.Degree, middle.InBooks!.Value, 1e-12);
 
-        // derived: nearly all of it arrives; the edges of a plate of a few Fresnel zones add or take a decibel.
-        Close.Absolute(0.0, prediction.Shown("beside the straight way").OnBench!.Value, 2.0);
+        // derived: nothing is lost, and a plate that ends with the first Fresnel zone gathers up to 1.80 in either direction (Cornu's spiral), 5.1 dB.
+        Assert.InRange(prediction.Shown("beside the straight way").OnBench!.Value, -1.0, 5.1);
     }
 
     [Fact]

@@ -1,8 +1,8 @@
 using Hornbook.Bench.Demonstrations;
 using Hornbook.Bench.Layout;
 using Hornbook.Physics;
-using Hornbook.Physics.Guides;
 using Hornbook.Physics.Antennas;
+using Hornbook.Physics.Guides;
 using Hornbook.Physics.Media;
 using Hornbook.Physics.Panels;
 using Hornbook.Physics.Panels.Outlines;
