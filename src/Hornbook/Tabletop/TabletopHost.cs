@@ -15,6 +15,8 @@ internal static class TabletopHost
     /// <summary>Where the page is served if nothing else is asked for.</summary>
     internal const int DefaultPort = 5210;
 
+    private const int ReadyThreads = 16;
+
     /// <summary>Serves the page of a bench file until it is stopped.</summary>
     /// <param name="benchPath">The bench file; null for the example.</param>
     /// <param name="port">Wanted; a free one is taken where that is in use, or for 0.</param>
@@ -44,6 +46,9 @@ internal static class TabletopHost
     /// <param name="port">On 127.0.0.1; 0 takes a free one.</param>
     internal static WebApplication Build(BenchFile file, BenchHome home, int port)
     {
+        // Findings and maps keep every core busy for a while; a hand that moves must not wait until one of their threads is free.
+        ThreadPool.GetMinThreads(out int workers, out int ports);
+        ThreadPool.SetMinThreads(Math.Max(workers, ReadyThreads), ports);
         WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
         {
             // The program may be started from any folder; its static files stand beside it.

@@ -20,6 +20,7 @@ public sealed class PanelsTests(ServedPage served)
 
         await page.Window.ClickAsync("#choose-metal-plate");
         double along = await page.FieldAsync("panel-along");
+        await plate.ScrollIntoViewIfNeededAsync();
         await page.DragAsync("#panel-metal-plate-plan", 100, 0);
         // derived: dragged by 10 cm.
         await page.FieldBecomesAsync("panel-along", along + 10.0, 0.51);
@@ -79,20 +80,5 @@ public sealed class PanelsTests(ServedPage served)
         await Assertions.Expect(plan).ToHaveCountAsync(0);
 
         async Task<string> PictureAsync() => await plan.GetAttributeAsync("href") ?? string.Empty;
-    }
-
-    [Fact]
-    public async Task Shots()
-    {
-        string file = served.NewFile();
-        File.Copy(Path.Combine(AppContext.BaseDirectory, "examples", "panels-bench.toml"), file, overwrite: true);
-        foreach ((string name, Screen screen) in new[] { ("wide", Screen.Wide), ("phone", Screen.Phone) })
-        {
-            BenchPage page = await served.OpenAsync(screen, address: await served.ServeAsync(file));
-            await page.Window.CheckAsync("#stands-plate");
-            await page.Window.ClickAsync("#strength");
-            await Task.Delay(7000, TestContext.Current.CancellationToken);
-            await page.Window.ScreenshotAsync(new PageScreenshotOptions { Path = $"/tmp/hb/shot-{name}.png", FullPage = true });
-        }
     }
 }

@@ -29,6 +29,8 @@ public sealed class ServedPage : IAsyncLifetime
             return;
         }
 
+        // A busy machine is slow, not wrong.
+        Assertions.SetDefaultExpectTimeout(15000);
         Address = await ServeAsync();
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
