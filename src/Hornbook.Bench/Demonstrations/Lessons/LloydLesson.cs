@@ -17,7 +17,7 @@ internal static class LloydLesson
             "Two people carry a message, one straight and one by way of the wall. If they come in step you hear it twice as loud. But the wall turns everything over: push becomes "
             + "pull. So when both ways are equally long, one pushes while the other pulls, and nothing moves. That is why you lose the radio of a boat that is low on the water.",
             "The mirrored wave comes from an image: Δ = √(L² + 4h²) − L. With E along the mirror r = −1, half a wave is lost and it is dark at Δ = mλ; with E upright on metal r = +1 "
-            + "and it is dark at (m + ½)λ. A table top of wood or stone reflects an upright field with r = +1 only steeper than Brewster's angle; at grazing angles r → −1 for every "
+            + "and it is dark at (m + ½)λ. A table top of wood or stone leaves an upright field unturned only where it is met steeper than Brewster's angle; at grazing angles r → −1 for every "
             + "field and every sheet but metal: no reception at the ground itself.");
     }
 }

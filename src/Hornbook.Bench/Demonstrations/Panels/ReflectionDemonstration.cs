@@ -36,11 +36,11 @@ public sealed record ReflectionDemonstration(string Name, string Panel, double I
         Vector source = plan.Source.Pose.Position;
         Pose plate = plan.Panels.Named(Panel).Pose;
         ReceiverEnd receiver = plan.Receiver with { Pose = Arranged.AtDistance(plan.Receiver.Pose, plate.Position, Distance) };
-        IReadOnlyList<BenchPanel> standing = plan.Panels.PutIn(Panel, pose => MirrorWay.Panel(pose, source, Incidence));
+        IReadOnlyList<BenchPanel> standing = plan.Panels.PutIn(Panel, pose => Wrapped(MirrorWay.Panel(pose, source, Incidence)));
         return
         [
             .. Moves.Evenly(From, To, Points).Select(angle => new Setting(
-                angle, string.Empty, plan.Source, receiver with { Pose = MirrorWay.Receiver(receiver.Pose, plate, source, 0.5 * angle) }, standing))
+                angle, string.Empty, plan.Source, receiver with { Pose = Wrapped(MirrorWay.Receiver(receiver.Pose, plate, source, 0.5 * angle)) }, standing))
         ];
     }
 
@@ -64,6 +64,9 @@ public sealed record ReflectionDemonstration(string Name, string Panel, double I
     internal override string Heard(Scene scene, Curve curve, Evaluation evaluation) =>
         $"As you swing the receiver about the plate, the tone {Hearing.Goes(curve)} from {InWords.Tone(curve.Strongest.Reading.Heard)} at {Hearing.Place(curve, curve.Strongest)} "
         + $"off the source's direction to {InWords.Tone(curve.Weakest.Reading.Heard)} at {Hearing.Place(curve, curve.Weakest)}: {Hearing.Steps(curve)}.";
+
+    // A turn that people would set: within 180° either way.
+    private static Pose Wrapped(Pose pose) => pose with { Turn = Math.IEEERemainder(pose.Turn, Math.Tau) };
 
     // On the source's axis and looking back at it.
     private static ReceiverEnd Facing(Setting setting, double way)

@@ -17,13 +17,14 @@ public sealed class ReflectionDemonstrationTests
     public void Stands_the_receiver_about_the_plate_and_looking_at_it()
     {
         Vector plate = WaveBench.At(0.6);
-        IReadOnlyList<Setting> course = Mirror(40.0) with { Distance = 0.5 } is { } near ? near.Course(Plan) : [];
+        IReadOnlyList<Setting> course = (Mirror(40.0) with { Distance = 0.5 }).Course(Plan);
 
         Assert.All(course, setting =>
         {
             Vector arm = setting.Receiver.Pose.Position - plate;
             Close.Relative(0.5, arm.Length, 1e-12);
             Close.Absolute(-1.0, Vector.Dot(arm.Unit, setting.Receiver.Pose.Forward), 1e-12);
+            Assert.InRange(setting.Receiver.Pose.Turn, -Math.PI, Math.PI);
             Close.Absolute(Math.Cos(setting.At), Vector.Dot(arm.Unit, new Vector(-1.0, 0.0, 0.0)), 1e-12);
 
             // derived: the plate's normal stands 40° off the source's direction
