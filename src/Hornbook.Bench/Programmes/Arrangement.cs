@@ -17,10 +17,14 @@ public readonly record struct Arrangement(double Reach, double Gain)
         .. Enumerable.Range(0, 5).SelectMany(decade => Steps.Select(step => step * Math.Pow(10.0, decade))).Append(chain.Amplifier.Gain).Distinct().Order(),
     ];
 
+    /// <summary>How a bench stands.</summary>
+    internal static Arrangement Of(BenchPlan plan) =>
+        new((plan.Receiver.Pose.Position - plan.Source.Pose.Position).Length, plan.Detection.Amplifier.Gain);
+
     /// <summary>The distances that are tried: the bench's own and shares of it, as far as the table reaches.</summary>
     internal static double[] Reaches(BenchPlan plan)
     {
-        double own = (plan.Receiver.Pose.Position - plan.Source.Pose.Position).Length;
+        double own = Of(plan).Reach;
         return [.. Shares.Select(share => share * own).Where(reach => reach < plan.Table.Length)];
     }
 

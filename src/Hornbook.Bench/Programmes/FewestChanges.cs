@@ -9,14 +9,16 @@ internal static class FewestChanges
     private const double CostOfGain = 0.3;
 
     /// <summary>The ways chosen, one for each demonstration.</summary>
-    internal static IReadOnlyList<Choice> Choose(IReadOnlyList<Candidates> show)
+    /// <param name="own">How the bench stands before the show.</param>
+    /// <param name="show">The demonstrations in their order, each with one way at least.</param>
+    internal static IReadOnlyList<Choice> Choose(Arrangement own, IReadOnlyList<Candidates> show)
     {
         if (show.Count == 0)
         {
             return [];
         }
 
-        double[] worth = [.. show[0].Choices.Select(choice => choice.Merit.Worth)];
+        double[] worth = [.. show[0].Choices.Select(choice => choice.Merit.Worth - Cost(own, choice.Arrangement))];
         List<int[]> cameFrom = [];
         for (int i = 1; i < show.Count; i++)
         {

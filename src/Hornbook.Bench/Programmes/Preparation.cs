@@ -53,7 +53,9 @@ internal static class Preparation
     }
 
     private static bool Same(Pose a, Pose b) => (a.Position - b.Position).Length < SamePlace
-        && Math.Abs(a.Turn - b.Turn) < SameAngle && Math.Abs(a.Tilt - b.Tilt) < SameAngle && Math.Abs(a.Roll - b.Roll) < SameAngle;
+        && Same(a.Turn, b.Turn) && Same(a.Tilt, b.Tilt) && Same(a.Roll, b.Roll);
+
+    private static bool Same(double a, double b) => Math.Abs(Math.IEEERemainder(a - b, 2.0 * Math.PI)) < SameAngle;
 
     private static string Place(Pose pose)
     {
@@ -63,9 +65,10 @@ internal static class Preparation
         ];
         foreach ((string name, double angle) in new[] { ("turned", pose.Turn), ("tilted", pose.Tilt), ("rolled", pose.Roll) })
         {
-            if (Math.Abs(angle) > SameAngle)
+            double within = Math.IEEERemainder(angle, 2.0 * Math.PI);
+            if (Math.Abs(within) > SameAngle)
             {
-                parts.Add($"{name} {InWords.Angle(angle)}");
+                parts.Add($"{name} {InWords.Angle(within)}");
             }
         }
 

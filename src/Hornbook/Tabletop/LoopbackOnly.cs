@@ -8,7 +8,7 @@ public sealed class LoopbackOnly(RequestDelegate next)
 
     /// <summary>Everything from here, nothing inline, nothing from elsewhere, no frames.</summary>
     public const string ContentPolicy =
-        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; "
+        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; connect-src 'self'; "
         + "base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
 
     public Task InvokeAsync(HttpContext context)

@@ -79,9 +79,10 @@ internal sealed class PanelInPlace
 
     private void AddEdges(Arrivals arrivals, SheetFace face, ComplexVector[] densities)
     {
-        if (Posed.Panel.Edges is { } edges)
+        ReadOnlySpan<FieldSample> atRim = arrivals.On(face).AsSpan(Cells.Points.Length);
+        if (Posed.Panel.Edges is { } edges && atRim.ContainsAnyExcept(default(FieldSample)))
         {
-            FringeCurrents.Add(edges, _feet, arrivals.On(face).AsSpan(Cells.Points.Length), face, Posed.Panel.Wavenumber, densities);
+            FringeCurrents.Add(edges, _feet, atRim, face, Posed.Panel.Wavenumber, densities);
         }
     }
 
