@@ -16,7 +16,7 @@ internal sealed record ProgrammeReport(
     /// <inheritdoc/>
     public void Describe(TextPage page)
     {
-        page.Heading($"{Bench}: a show of {Items.Count}, with {ChangesCount} changes");
+        page.Heading($"{Bench}: a show of {Items.Count}, with {ChangesCount} change{(ChangesCount == 1 ? string.Empty : "s")}");
         foreach (ProgrammeItemReport item in Items)
         {
             page.Gap();
