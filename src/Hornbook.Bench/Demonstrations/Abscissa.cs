@@ -1,7 +1,7 @@
 namespace Hornbook.Bench.Demonstrations;
 
 /// <summary>What is changed along a curve, and the unit in which people are shown it.</summary>
-/// <param name="Name">What is changed, one word: "turn", "roll", "distance", "antenna".</param>
+/// <param name="Name">What is changed, one word: "turn", "roll", "distance", "antenna", "held".</param>
 /// <param name="Unit">Symbol of the unit shown: "deg", "cm"; empty for a count.</param>
 /// <param name="PerSi">Shown units in one SI unit [-]; &gt; 0.</param>
 public sealed record Abscissa(string Name, string Unit, double PerSi)
@@ -21,8 +21,17 @@ public sealed record Abscissa(string Name, string Unit, double PerSi)
     /// <summary>The place of a panel in the order shown, from 0 for none.</summary>
     public static Abscissa Panel { get; } = new("panel", string.Empty, 1.0);
 
+    /// <summary>One way of holding things after another, from 0.</summary>
+    public static Abscissa Held { get; } = new("held", string.Empty, 1.0);
+
+    /// <summary>The angle between a wave and the normal of the panel that it meets, in degrees.</summary>
+    public static Abscissa Incidence { get; } = new("incidence", "deg", 180.0 / Math.PI);
+
     /// <summary>How far a thing is moved off its present place, in millimetres.</summary>
     public static Abscissa Shift { get; } = new("shift", "mm", 1000.0);
+
+    /// <summary>From one panel to the next, in millimetres.</summary>
+    public static Abscissa Gap { get; } = new("gap", "mm", 1000.0);
 
     /// <summary>How far a thing is swung about another off its present place, in degrees.</summary>
     public static Abscissa Swing { get; } = new("swing", "deg", 180.0 / Math.PI);

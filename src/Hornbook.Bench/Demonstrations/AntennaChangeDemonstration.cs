@@ -1,3 +1,4 @@
+using Hornbook.Bench.Demonstrations.Lessons;
 using Hornbook.Bench.Layout;
 using Hornbook.Bench.Readings;
 
@@ -24,6 +25,9 @@ public sealed record AntennaChangeDemonstration(string Name, BenchEnd Changed, I
         ArgumentNullException.ThrowIfNull(plan);
         return [.. Antennas.Select((name, i) => With(plan, name, i + 1))];
     }
+
+    /// <inheritdoc/>
+    public override Lesson Lesson(BenchPlan plan) => AntennaChangeLesson.Of();
 
     internal override Evaluation Evaluate(Scene scene, Curve curve) => AntennaChangeEvaluation.Of(scene, this, curve);
 

@@ -1,3 +1,4 @@
+using Hornbook.Bench.Demonstrations.Lessons;
 using Hornbook.Bench.Layout;
 using Hornbook.Bench.Readings;
 
@@ -26,6 +27,9 @@ public sealed record BeamWidthDemonstration(string Name, BenchEnd Turned, double
         ArgumentNullException.ThrowIfNull(plan);
         return [.. Moves.Evenly(From, To, Points).Select(angle => At(plan, angle))];
     }
+
+    /// <inheritdoc/>
+    public override Lesson Lesson(BenchPlan plan) => BeamWidthLesson.Of(Turned);
 
     internal override Evaluation Evaluate(Scene scene, Curve curve) => BeamWidthEvaluation.Of(scene, this, curve);
 

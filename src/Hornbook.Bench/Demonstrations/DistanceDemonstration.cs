@@ -1,3 +1,4 @@
+using Hornbook.Bench.Demonstrations.Lessons;
 using Hornbook.Bench.Layout;
 using Hornbook.Bench.Readings;
 
@@ -29,6 +30,9 @@ public sealed record DistanceDemonstration(string Name, double From, double To, 
                 new Setting(distance, string.Empty, plan.Source, Moves.OnAxis(plan.Source, plan.Receiver, distance), plan.Panels))
         ];
     }
+
+    /// <inheritdoc/>
+    public override Lesson Lesson(BenchPlan plan) => DistanceLesson.Of(plan);
 
     internal override Evaluation Evaluate(Scene scene, Curve curve) => DistanceEvaluation.Of(scene, curve);
 

@@ -1,4 +1,3 @@
-
 namespace Hornbook.Bench.Demonstrations;
 
 /// <summary>The law P = P₀ cos²(φ − φ₀) that runs closest to powers over a roll.</summary>
@@ -10,6 +9,9 @@ public sealed record MalusLaw(double StrongestAt, double Strongest)
     /// <summary>Below this share of the strongest the law is not compared: there the null's own depth decides.</summary>
     private const double Compared = 0.01;
 
+    /// <summary>What is left across φ₀, in the unit of the powers; 0 for the pure law.</summary>
+    public double Weakest { get; init; }
+
     /// <summary>Fits the law.</summary>
     /// <param name="rolls">φ [rad], length n ≥ 3.</param>
     /// <param name="powers">In any unit, length n, ≥ 0.</param>
@@ -17,7 +19,8 @@ public sealed record MalusLaw(double StrongestAt, double Strongest)
     {
         double[] abc = MathNet.Numerics.Fit.LinearCombination(
             rolls, powers, _ => 1.0, phi => Math.Cos(2.0 * phi), phi => Math.Sin(2.0 * phi));
-        return new MalusLaw(0.5 * Math.Atan2(abc[2], abc[1]), abc[0] + Math.Sqrt((abc[1] * abc[1]) + (abc[2] * abc[2])));
+        double swing = Math.Sqrt((abc[1] * abc[1]) + (abc[2] * abc[2]));
+        return new MalusLaw(0.5 * Math.Atan2(abc[2], abc[1]), abc[0] + swing) { Weakest = Math.Max(0.0, abc[0] - swing) };
     }
 
     /// <summary>Share of the strongest that cos² promises at a roll [-].</summary>

@@ -1,3 +1,4 @@
+using Hornbook.Bench.Demonstrations.Lessons;
 using Hornbook.Bench.Layout;
 using Hornbook.Bench.Readings;
 
@@ -26,6 +27,9 @@ public sealed record PolarisationDemonstration(string Name, double From, double 
                 angle, string.Empty, plan.Source, plan.Receiver with { Pose = plan.Receiver.Pose.Rolled(angle) }, plan.Panels))
         ];
     }
+
+    /// <inheritdoc/>
+    public override Lesson Lesson(BenchPlan plan) => PolarisationLesson.Of();
 
     internal override Evaluation Evaluate(Scene scene, Curve curve) => PolarisationEvaluation.Of(curve);
 

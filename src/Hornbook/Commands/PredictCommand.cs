@@ -18,6 +18,7 @@ internal static class PredictCommand
         Argument<string?> name = new("DEMONSTRATION") { Description = "Its name in the bench file; without one, the bench as it stands.", Arity = ArgumentArity.ZeroOrOne };
         name.CompletionSources.Add(BenchArgument.Names(bench, plan => plan.Demonstrations.Select(d => d.Name)));
         Option<bool> all = new("--all") { Description = "All demonstrations of the bench." };
+        Option<bool> explain = new("--explain") { Description = "Say beside each curve where to stand things, what spoils it, and what it means." };
         Option<string?> figure = OutputFile.Figure("Draw the curve into a file");
         Option<string?> csv = new("--csv") { Description = "Write every point into a file for spreadsheets.", HelpName = "FILE" };
         Command command = new ExampledCommand("predict", "Predicts what will be read and heard, with its band.")
@@ -26,12 +27,14 @@ internal static class PredictCommand
             [
                 ("hornbook predict examples/evening-bench.toml", "The bench as it stands"),
                 ("hornbook predict examples/evening-bench.toml beam-width --figure beam.svg", "One demonstration, with its figure"),
+                ("hornbook predict examples/evening-bench.toml polarisation --explain", "With what a presenter should know of it"),
                 ("hornbook predict examples/evening-bench.toml --all --csv show.csv", "All of them, each with its table"),
             ],
         };
         command.Add(bench);
         command.Add(name);
         command.Add(all);
+        command.Add(explain);
         command.Add(figure);
         command.Add(csv);
         Reporting.Attach(command, (typed, progress, cancellation) =>
@@ -40,11 +43,21 @@ internal static class PredictCommand
             IReadOnlyList<Demonstration> wanted = Wanted(scene.Plan, typed.GetValue(name), typed.GetValue(all));
             Files files = new(typed.GetValue(figure), typed.GetValue(csv), typed.InvocationConfiguration.Error);
             files.RequireSomethingToWrite(wanted.Count);
+            bool explained = typed.GetValue(explain);
+            RequireSomethingToExplain(explained, wanted.Count);
             Prediction[] predictions = [.. wanted.Select(d => Predicted(scene, d, progress, cancellation))];
             files.Write(scene.Plan.Title, predictions);
-            return new Outcome(new PredictionReport(scene, predictions));
+            return new Outcome(new PredictionReport(scene, predictions, explained));
         });
         return command;
+    }
+
+    private static void RequireSomethingToExplain(bool explained, int demonstrations)
+    {
+        if (explained && demonstrations == 0)
+        {
+            throw new BadInputException("--explain needs a demonstration, or --all");
+        }
     }
 
     private static IReadOnlyList<Demonstration> Wanted(BenchPlan plan, string? name, bool all)

@@ -14,6 +14,8 @@ public sealed class PredictCommandTests : IDisposable
 {
     private static readonly string Bench = Repository.At("examples", "evening-bench.toml");
 
+    private static readonly string[] LessonKeys = ["stand", "spoils", "wrong_picture", "why_it_fails", "for_a_child", "for_a_student"];
+
     private readonly string _folder = Directory.CreateTempSubdirectory("hornbook-predict-").FullName;
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
@@ -87,6 +89,29 @@ public sealed class PredictCommandTests : IDisposable
         Assert.Equal("large-horn", first[0]);
         Assert.Equal(Number(point, "link_db"), double.Parse(first[1], System.Globalization.CultureInfo.InvariantCulture));
         Assert.Equal(Number(point, "tone_hz"), double.Parse(first[6], System.Globalization.CultureInfo.InvariantCulture));
+    }
+
+    [Fact]
+    public async Task Explained_a_demonstration_says_in_text_and_json_what_its_lesson_says()
+    {
+        Lesson lesson = BenchFile.Read(Bench).Plan!.Demonstrations.Single(d => d.Name == "polarisation").Lesson(BenchFile.Read(Bench).Plan!)!;
+        JsonNode told = (await Json(Bench, "polarisation", "--explain"))["demonstrations"]![0]!["lesson"]!;
+        Assert.Equal(
+            [lesson.Stand, lesson.Spoils, lesson.WrongPicture, lesson.WhyItFails, lesson.ForAChild, lesson.ForAStudent],
+            LessonKeys.Select(key => told[key]!.GetValue<string>()));
+        Typed text = await Typed.In("predict", Bench, "polarisation", "--explain");
+        string flowing = System.Text.RegularExpressions.Regex.Replace(text.Output, @"\s+", " ");
+        Assert.Contains($"For a student of physics: {lesson.ForAStudent}", flowing, StringComparison.Ordinal);
+        Assert.All(text.Lines, line => Assert.InRange(line.Length, 0, 80));
+    }
+
+    [Fact]
+    public async Task Unasked_nothing_is_explained_and_without_a_demonstration_nothing_can_be()
+    {
+        Assert.Null((await Json(Bench, "polarisation"))["demonstrations"]![0]!["lesson"]);
+        Typed typed = await Typed.In("predict", Bench, "--explain");
+        Assert.Equal(ExitCode.BadInput, typed.Code);
+        Assert.Equal("--explain needs a demonstration, or --all\n", typed.Error);
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using Hornbook.Bench.Demonstrations.Lessons;
 using Hornbook.Bench.Layout;
 using Hornbook.Bench.Readings;
 using Hornbook.Physics;
@@ -36,6 +37,9 @@ public sealed record GridRevivalDemonstration(string Name, string Grid, double F
                 angle, string.Empty, plan.Source, crossed, plan.Panels.PutIn(Grid, pose => pose.Rolled(angle))))
         ];
     }
+
+    /// <inheritdoc/>
+    public override Lesson Lesson(BenchPlan plan) => GridRevivalLesson.Of();
 
     // sin α cos α of the field gets through, α the angle between strips and field: ¼ sin² 2α of the power (common practice, no source).
     internal override Evaluation Evaluate(Scene scene, Curve curve)

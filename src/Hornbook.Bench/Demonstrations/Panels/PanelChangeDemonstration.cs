@@ -1,8 +1,7 @@
+using Hornbook.Bench.Demonstrations.Lessons;
 using Hornbook.Bench.Layout;
 using Hornbook.Bench.Readings;
 using Hornbook.Physics;
-using Hornbook.Physics.Panels.Sheets;
-using Complex = System.Numerics.Complex;
 
 namespace Hornbook.Bench.Demonstrations.Panels;
 
@@ -30,6 +29,9 @@ public sealed record PanelChangeDemonstration(string Name, IReadOnlyList<string>
         ];
     }
 
+    /// <inheritdoc/>
+    public override Lesson Lesson(BenchPlan plan) => PanelChangeLesson.Of();
+
     internal override Evaluation Evaluate(Scene scene, Curve curve)
     {
         double open = curve.Points[0].Reading.Link;
@@ -37,7 +39,7 @@ public sealed record PanelChangeDemonstration(string Name, IReadOnlyList<string>
             point.Setting.Label,
             ComparedQuantity.Level,
             Decibels.FromRatio(point.Reading.Link / open),
-            PlaneWaveDb(scene, point.Setting),
+            PlaneWave.PassedDb(scene.Plan.Frequency, point.Setting.Source.Pose, point.Setting.Panels.Named(point.Setting.Label)),
             "beside the open bench; books have an endless sheet and a plane wave"));
         return new LawEvaluation([.. comparisons]);
     }
@@ -46,19 +48,5 @@ public sealed record PanelChangeDemonstration(string Name, IReadOnlyList<string>
     {
         IEnumerable<string> heard = curve.Points.Select(p => $"{InWords.Tone(p.Reading.Heard)} with {Hearing.Place(curve, p)}");
         return $"The tone is {InWords.Joined([.. heard])}: {Hearing.Steps(curve)} between the weakest and the strongest.";
-    }
-
-    // The sheet's own response to a plane wave along the source's axis with the source's field; −200 dB for metal.
-    private static double PlaneWaveDb(Scene scene, Setting setting)
-    {
-        BenchPanel panel = setting.Panels.First(p => p.Name == setting.Label);
-        Vector travel = setting.Source.Pose.Forward;
-        Vector across = panel.Pose.Left, along = panel.Pose.Up;
-        SheetFace face = Vector.Dot(travel, panel.Pose.Forward) >= 0.0 ? SheetFace.Back : SheetFace.Front;
-        TangentialMatrix passed = panel.Panel.Sheet.At(scene.Plan.Frequency).Arriving(face, Vector.Dot(travel, across), Vector.Dot(travel, along)).Transmission;
-        (double u, double v) = (Vector.Dot(setting.Source.Pose.Up, across), Vector.Dot(setting.Source.Pose.Up, along));
-        (Complex first, Complex second) = passed.Of(u, v);
-        double share = (((first * u) + (second * v)) / ((u * u) + (v * v))).Magnitude;
-        return TextbookComparison.ErrorDb(share * share, 1.0);
     }
 }

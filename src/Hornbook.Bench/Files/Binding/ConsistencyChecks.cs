@@ -16,6 +16,9 @@ internal sealed class ConsistencyChecks(ProblemList problems, bool isWhole)
     /// <summary>Two mouths closer than this stand in each other [m].</summary>
     private const double Touching = 0.01;
 
+    // The keys of a demonstration that name one panel.
+    private static readonly string[] PanelKeys = ["panel", "first", "second", "grid", "mirror", "screen"];
+
     /// <summary>Checks a file whose single values were checked; what is not there is left out.</summary>
     internal void Check(BoundTable file)
     {
@@ -165,9 +168,9 @@ internal sealed class ConsistencyChecks(ProblemList problems, bool isWhole)
                 KnownPanel((string)item.Value, "panels", item.Place, panels);
             }
 
-            if (shown.TextOrNull("panel") is string panel)
+            foreach (string key in PanelKeys.Where(shown.Has))
             {
-                KnownPanel(panel, "panel", shown.NodeOf("panel").Place, panels);
+                KnownPanel(shown.Text(key), key, shown.NodeOf(key).Place, panels);
             }
 
             if (shown.Has("from") && shown.Has("to") && shown.Number("from") == shown.Number("to"))

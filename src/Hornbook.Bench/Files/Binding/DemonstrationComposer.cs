@@ -35,11 +35,30 @@ internal static class DemonstrationComposer
             DemonstrationFormat.Lloyd => new LloydDemonstration(name, shown.TextOrNull("panel"), shown.Number("from"), shown.Number("to"), points),
             DemonstrationFormat.ZonePlate => new ZonePlateDemonstration(name, shown.Text("panel"), shown.Number("from"), shown.Number("to"), points),
             DemonstrationFormat.Dish => new DishDemonstration(name, shown.Text("panel"), shown.Number("from"), shown.Number("to"), points),
+            DemonstrationFormat.ClosedBox => new ClosedBoxDemonstration(name, shown.Text("panel")),
+            DemonstrationFormat.Brewster => new BrewsterDemonstration(name, shown.Text("panel"), shown.Number("from"), shown.Number("to"), points)
+            {
+                Distance = Distance(shown),
+                Screen = shown.TextOrNull("screen"),
+            },
+            DemonstrationFormat.HalfMirrors => new HalfMirrorsDemonstration(name, shown.Text("first"), shown.Text("second"), shown.Number("from"), shown.Number("to"), points),
+            DemonstrationFormat.CircularPolarisation => new CircularPolarisationDemonstration(
+                name, shown.Text("grid"), shown.Text("mirror"), shown.Number("gap"), Slant(shown), shown.Number("from"), shown.Number("to"), points)
+            {
+                Distance = Distance(shown),
+            },
+            DemonstrationFormat.GridGap => new GridGapDemonstration(
+                name, shown.Text("grid"), shown.Text("mirror"), Slant(shown), shown.Number("from"), shown.Number("to"), points)
+            {
+                Distance = Distance(shown),
+            },
             _ => throw new InvalidOperationException($"'{shown.Word}' is a kind of demonstration that the format has and the composer does not"),
         };
     }
 
     private static double? Distance(BoundTable shown) => shown.Has("distance") ? shown.Number("distance") : null;
+
+    private static double Slant(BoundTable shown) => shown.Number("incidence", Math.PI / 9.0);
 
     private static string[] Names(BoundTable shown, string key) => [.. shown.List(key).Select(item => (string)item.Value)];
 

@@ -19,6 +19,11 @@ internal static class DemonstrationFormat
     internal const string Lloyd = "lloyd mirror";
     internal const string ZonePlate = "zone plate";
     internal const string Dish = "dish";
+    internal const string ClosedBox = "closed box";
+    internal const string Brewster = "brewster angle";
+    internal const string HalfMirrors = "half mirrors";
+    internal const string CircularPolarisation = "circular polarisation";
+    internal const string GridGap = "grid gap";
     internal const string SourceEnd = "source";
     internal const string ReceiverEnd = "receiver";
 
@@ -33,7 +38,7 @@ internal static class DemonstrationFormat
         "the demonstration",
         new KeyRule("name", new NameRule("\"beam-width\""), "Short name, used on the command line."))
     {
-        Kind = new KeyRule("kind", new ChoiceRule(BeamWidth, AntennaChange, Distance, Polarisation, GridTurn, GridRevival, PanelChange, Reflection, StandingWave, Slits, Edge, Lloyd, ZonePlate, Dish), "What is shown."),
+        Kind = new KeyRule("kind", new ChoiceRule(BeamWidth, AntennaChange, Distance, Polarisation, GridTurn, GridRevival, PanelChange, Reflection, StandingWave, Slits, Edge, Lloyd, ZonePlate, Dish, ClosedBox, Brewster, HalfMirrors, CircularPolarisation, GridGap), "What is shown."),
         Variants =
         [
             new(BeamWidth, End, Angle("from", "\"-60 deg\"", "First turn off the present one."), Angle("to", "\"60 deg\"", "Last turn off the present one."), Points),
@@ -44,6 +49,7 @@ internal static class DemonstrationFormat
             new(GridRevival, Panel, Angle("from", "\"0 deg\"", "First roll of the grid off its present one."), Angle("to", "\"180 deg\"", "Last roll of the grid."), Points),
             new(PanelChange, new KeyRule("panels", new ListRule(new PanelNameRule("\"plywood\""), 1, 20, "[\"plywood\", \"glass\"]"), "The panels, in the order shown.")),
             .. WaveFormat.Variants,
+            .. FieldFormat.Variants,
         ],
     };
 

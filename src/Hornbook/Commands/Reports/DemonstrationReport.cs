@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.Json.Serialization;
 using Hornbook.Bench.Demonstrations;
 using Hornbook.Bench.Readings;
 using Hornbook.Commands.Printing;
@@ -15,7 +16,11 @@ internal sealed record DemonstrationReport(
     private string _act = string.Empty;
     private string _changed = string.Empty;
 
-    internal static DemonstrationReport Of(Prediction prediction) => new(
+    /// <summary>What a presenter should know; null where it was not asked for or is not written.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public LessonReport? Lesson { get; private init; }
+
+    internal static DemonstrationReport Of(Prediction prediction, Lesson? lesson) => new(
         prediction.Demonstration.Name,
         prediction.Heard,
         EvaluationReport.Of(prediction.Evaluation),
@@ -24,6 +29,7 @@ internal sealed record DemonstrationReport(
     {
         _act = prediction.Demonstration.Act,
         _changed = Heading(prediction.Curve.Abscissa),
+        Lesson = LessonReport.Of(lesson),
     };
 
     internal void Describe(TextPage page)
@@ -45,6 +51,8 @@ internal sealed record DemonstrationReport(
         {
             page.Paragraph($"{shown.Count} of {Points.Count} points; --csv FILE has them all.");
         }
+
+        Lesson?.Describe(page);
     }
 
     private TextTable Table(IReadOnlyList<PointReport> shown)

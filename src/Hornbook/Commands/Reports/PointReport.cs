@@ -31,6 +31,15 @@ internal sealed class PointReport(Abscissa changed, CurvePoint point) : ReadingR
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? Panel { get; } = changed == Abscissa.Panel ? point.Setting.Label : null;
 
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public double? GapM { get; } = changed == Abscissa.Gap ? point.Setting.At : null;
+
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public double? IncidenceDeg { get; } = changed == Abscissa.Incidence ? changed.Shown(point.Setting.At) : null;
+
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Held { get; } = changed == Abscissa.Held ? point.Setting.Label : null;
+
     /// <summary>What is set, as people read it: a number in the unit of the abscissa, or a name.</summary>
     internal string At { get; } = changed.Unit.Length > 0 ? Show.Fixed(changed.Shown(point.Setting.At), 1) : point.Setting.Label;
 

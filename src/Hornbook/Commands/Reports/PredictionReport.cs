@@ -5,7 +5,7 @@ using Hornbook.Commands.Printing;
 namespace Hornbook.Commands.Reports;
 
 /// <summary>What a bench will read as it stands, and the demonstrations asked for.</summary>
-internal sealed class PredictionReport(Scene scene, IReadOnlyList<Prediction> predictions) : ReadingReport(scene.Read()), IReport
+internal sealed class PredictionReport(Scene scene, IReadOnlyList<Prediction> predictions, bool explained) : ReadingReport(scene.Read()), IReport
 {
     public string Bench { get; } = scene.Plan.Title;
 
@@ -13,7 +13,10 @@ internal sealed class PredictionReport(Scene scene, IReadOnlyList<Prediction> pr
 
     public double SourcePowerW { get; } = scene.Plan.Source.Power;
 
-    public IReadOnlyList<DemonstrationReport> Demonstrations { get; } = [.. predictions.Select(DemonstrationReport.Of)];
+    public IReadOnlyList<DemonstrationReport> Demonstrations { get; } =
+    [
+        .. predictions.Select(p => DemonstrationReport.Of(p, explained ? p.Demonstration.Lesson(scene.Plan) : null)),
+    ];
 
     /// <inheritdoc/>
     public void Describe(TextPage page)
