@@ -21,8 +21,8 @@ public sealed class GridFindingsTests
         // derived: λ = 28.484 mm at 10.525 GHz, asin(28.484/20 − 1) = 25.1°; from there on the grid itself says so
         Assert.Equal(Severity.Note, finding.Severity);
         Assert.Equal("The strips of 'grid' are 2 cm apart, so that waves are thrown into further directions from 25.1° off its normal on.", finding.Wrong);
-        Assert.False(new StripGrid(0.020, 0.010).Scatters(10.525e9, 25.0 * GoodBench.Degree, 0.0));
-        Assert.True(new StripGrid(0.020, 0.010).Scatters(10.525e9, 25.2 * GoodBench.Degree, 0.0));
+        Assert.False(new StripGrid(0.020, 0.010).Scatters(10.525e9, Math.Sin(25.0 * GoodBench.Degree), 0.0));
+        Assert.True(new StripGrid(0.020, 0.010).Scatters(10.525e9, Math.Sin(25.2 * GoodBench.Degree), 0.0));
     }
 
     [Fact]
