@@ -52,7 +52,7 @@ public sealed record BenchPage(IPage Window)
     /// <summary>Checks again and again until the check holds; after some seconds its own complaint goes through.</summary>
     public static async Task SoonAsync(Func<Task> check)
     {
-        DateTime patience = DateTime.UtcNow.AddSeconds(15.0);
+        DateTime patience = DateTime.UtcNow.AddSeconds(30.0);
         while (true)
         {
             try

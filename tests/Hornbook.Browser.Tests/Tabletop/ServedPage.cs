@@ -30,7 +30,7 @@ public sealed class ServedPage : IAsyncLifetime
         }
 
         // A busy machine is slow, not wrong.
-        Assertions.SetDefaultExpectTimeout(15000);
+        Assertions.SetDefaultExpectTimeout(30000);
         Address = await ServeAsync();
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
