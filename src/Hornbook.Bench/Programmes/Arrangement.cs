@@ -28,5 +28,5 @@ public readonly record struct Arrangement(double Reach, double Gain)
         return [.. Shares.Select(share => share * own).Where(reach => reach < plan.Table.Length)];
     }
 
-    private static readonly double[] Shares = [1.0, 0.5, 0.6, 0.75, 1.25, 1.5];
+    private static readonly double[] Shares = [1.0, 0.6, 0.8, 1.3];
 }

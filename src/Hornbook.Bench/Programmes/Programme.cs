@@ -27,7 +27,7 @@ public sealed record Programme(IReadOnlyList<ProgrammeItem> Items, IReadOnlyList
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(wanted);
         Scene scene = Scene.Of(plan);
-        IReadOnlyList<Candidates> candidates = Candidates.Of(scene, wanted, share => progress?.Report(SearchShare * share), cancellation);
+        IReadOnlyList<Candidates> candidates = Candidates.Of(scene.Sketch(), wanted, share => progress?.Report(SearchShare * share), cancellation);
         IReadOnlyList<Choice> chosen = FewestChanges.Choose(Arrangement.Of(plan), [.. candidates.Where(c => c.Choices.Count > 0)]);
         List<ProgrammeItem> items = [];
         BenchPlan before = plan;

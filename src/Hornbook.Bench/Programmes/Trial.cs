@@ -16,7 +16,7 @@ namespace Hornbook.Bench.Programmes;
 /// <param name="IsHandInside">Whether the hand that moves something reaches into the keep-out distance.</param>
 internal sealed record Trial(BenchPlan Bench, double Reach, IReadOnlyList<Reading> Readings, double NearShare, bool IsHandInside)
 {
-    private const int MostSettings = 13;
+    private const int MostSettings = 9;
 
     /// <summary>Tries a demonstration; null where something would leave the table or stand in something else.</summary>
     internal static Trial? Of(Scene scene, Demonstration demonstration, BenchPlan bench, ExposureLimit? limit)

@@ -9,12 +9,17 @@ namespace Hornbook.Bench.Readings;
 
 /// <summary>The panels of a bench prepared once, and the source's light on them solved once for each way in which they stand.</summary>
 /// <remarks>Safe to share between threads. Only the latest few solutions are kept: a sweep of the receiver needs one, a sweep of a panel each once.</remarks>
-internal sealed class PanelLights(double frequency)
+/// <param name="frequency">f [Hz].</param>
+/// <param name="refinement">Of the cells of all panels [-].</param>
+internal sealed class PanelLights(double frequency, double refinement = 1.0)
 {
     private const int MostKept = 24;
 
     // For the echo of the receiver a guide value is enough: a quarter of the cells.
     private const double CoarseRefinement = 0.5;
+
+    // Of this, the mouth throws a fifth forward again: less than a tenth of a decibel.
+    private const double LeastEcho = 0.05;
 
     private readonly ConcurrentDictionary<Panel, PreparedPanel> _prepared = new();
     private readonly ConcurrentDictionary<Panel, PreparedPanel> _coarse = new();
@@ -36,9 +41,13 @@ internal sealed class PanelLights(double frequency)
 
     /// <summary>What the panels on the table would throw back into an antenna if it sent, each alone: |.| [-]. The table top is too far away to matter.</summary>
     internal double Echo(Antenna antenna, Pose pose, IReadOnlyList<BenchPanel> panels) => panels
-        .Where(panel => panel.Stands)
+        .Where(panel => panel.Stands && MostEcho(antenna, (panel.Pose.Position - pose.Position).Length) > LeastEcho)
         .Select(panel => Illumination.Of(antenna, pose, [new PosedPanel(_coarse.GetOrAdd(panel.Panel, Coarse), panel.Pose)]).SourceEcho())
         .Aggregate(Complex.Zero, (sum, echo) => sum + echo).Magnitude;
+
+    // A mirror that faces the antenna shows it itself at twice the distance: Friis with both gains alike.
+    private static double MostEcho(Antenna antenna, double distance) =>
+        antenna.RealisedGain * antenna.Wavelength / (8.0 * Math.PI * Math.Max(distance, double.Epsilon));
 
     private Lazy<Illumination> Begun(Setup setup)
     {
@@ -62,7 +71,7 @@ internal sealed class PanelLights(double frequency)
         return lit;
     }
 
-    private PreparedPanel Fine(Panel panel) => PreparedPanel.At(panel, frequency);
+    private PreparedPanel Fine(Panel panel) => PreparedPanel.At(panel, frequency, refinement);
 
     private PreparedPanel Coarse(Panel panel) => PreparedPanel.At(panel, frequency, CoarseRefinement);
 

@@ -95,7 +95,12 @@ public sealed class Illumination
     }
 
     /// <summary>The wave that the panels throw back into the source's guide over the one that it brings [-].</summary>
-    public Complex SourceEcho() => _currents.Aggregate(Complex.Zero, (sum, panel) => sum + Received(_source, _sourcePose, panel));
+    public Complex SourceEcho()
+    {
+        double kept = Links.Link.Mismatch(_source, _source) * Links.Link.Ohmic(_source, _source);
+        Complex reaction = Enumerable.Range(0, _currents.Length).Aggregate(Complex.Zero, (sum, i) => sum + _exchange.Echo(i, _currents[i]));
+        return 0.25 * Math.Sqrt(kept) * reaction;
+    }
 
     /// <summary>The middle of the lit part of a panel: its cells weighted with the squares of their currents [m].</summary>
     /// <param name="panel">Its place in <see cref="Panels"/>.</param>

@@ -7,11 +7,12 @@ namespace Hornbook.Physics.Panels.Exchange;
 internal sealed class Body
 {
     private readonly int[]? _chosen;
+    private readonly Lazy<SampleTree> _tree;
 
     private Body(Vector[] points, Frame axes, int[]? chosen)
     {
         (Points, Axes, _chosen) = (points, axes, chosen);
-        Tree = SampleTree.Of(points, axes);
+        _tree = new Lazy<SampleTree>(() => SampleTree.Of(points, axes));
     }
 
     /// <summary>The places [m]; at least one.</summary>
@@ -20,8 +21,8 @@ internal sealed class Body
     /// <summary>Axes along which they are flat, bench frame.</summary>
     internal Frame Axes { get; }
 
-    /// <summary>The same, sorted for fast transfers.</summary>
-    internal SampleTree Tree { get; }
+    /// <summary>The same, sorted for fast transfers; made when it is first asked for.</summary>
+    internal SampleTree Tree => _tree.Value;
 
     /// <summary>A whole body.</summary>
     internal static Body Of(Vector[] points, Frame axes) => new(points, axes, null);

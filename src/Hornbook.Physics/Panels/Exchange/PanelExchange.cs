@@ -1,4 +1,5 @@
 using Hornbook.Physics.Radiation;
+using Complex = System.Numerics.Complex;
 
 namespace Hornbook.Physics.Panels.Exchange;
 
@@ -28,6 +29,20 @@ internal sealed class PanelExchange
 
     /// <summary>The cells of a panel.</summary>
     internal Body Cells(int panel) => _panels[panel].Place.Cells;
+
+    /// <summary>The reaction of a panel's currents with the field that comes to it straight from the source [W]: what it throws back there.</summary>
+    internal Complex Echo(int panel, CurrentSamples currents)
+    {
+        Arrivals light = _panels[panel].FromSource;
+        Complex sum = Complex.Zero;
+        for (int i = 0; i < currents.Count; i++)
+        {
+            FieldSample field = light.Front[i].Plus(light.Back[i]);
+            sum += ComplexVector.Dot(field.Electric, currents.Electric[i]) - ComplexVector.Dot(field.Magnetic, currents.Magnetic[i]);
+        }
+
+        return sum;
+    }
 
     /// <summary>Lets every panel answer once, from the source outwards, to what the others send at that moment.</summary>
     /// <param name="before">The currents of the panels.</param>

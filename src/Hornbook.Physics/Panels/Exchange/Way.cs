@@ -63,14 +63,36 @@ internal sealed class Way
         }
     }
 
-    private sealed record Leg(Body Part, SheetFace Face, FieldTransfer Transfer)
+    private sealed record Leg(Body Part, SheetFace Face, PanelInPlace Panel, double Wavenumber, FieldTransfer? Transfer)
     {
+        // To sort and plan takes longer than so few pairs of source and ear take to be summed.
+        private const long FewPairs = 2_000_000;
+
         // Of the largest field there; the sweeps stop at four times as much.
         private const double Tolerance = 5e-4;
 
-        internal static Leg Of(Body part, SheetFace face, PanelInPlace panel, double wavenumber) =>
-            new(part, face, FieldTransfer.Between(part.Tree, panel.Ears.Tree, wavenumber, Tolerance));
+        internal static Leg Of(Body part, SheetFace face, PanelInPlace panel, double wavenumber)
+        {
+            bool isFew = (long)part.Points.Length * panel.Ears.Points.Length <= FewPairs;
+            return new Leg(
+                part, face, panel, wavenumber, isFew ? null : FieldTransfer.Between(part.Tree, panel.Ears.Tree, wavenumber, Tolerance));
+        }
 
-        internal void Add(CurrentSamples whole, FieldSample[] fields) => Transfer.AddFromFirst(Part.Chosen(whole), fields);
+        internal void Add(CurrentSamples whole, FieldSample[] fields)
+        {
+            CurrentSamples currents = Part.Chosen(whole);
+            if (Transfer is not null)
+            {
+                Transfer.AddFromFirst(currents, fields);
+                return;
+            }
+
+            FieldSample[] own = new FieldSample[fields.Length];
+            RadiatedField.EvaluateMap(currents, Wavenumber, Panel.Ears.Points, own);
+            for (int i = 0; i < own.Length; i++)
+            {
+                fields[i] = fields[i].Plus(own[i]);
+            }
+        }
     }
 }
