@@ -18,6 +18,9 @@ internal sealed record Trial(BenchPlan Bench, double Reach, IReadOnlyList<Readin
 {
     private const int MostSettings = 9;
 
+    // One decibel of room: the sketch is some tenths off, and the strongest setting may lie between those tried.
+    private const double Room = 1.26;
+
     /// <summary>Tries a demonstration; null where something would leave the table or stand in something else.</summary>
     internal static Trial? Of(Scene scene, Demonstration demonstration, BenchPlan bench, ExposureLimit? limit)
     {
@@ -43,7 +46,7 @@ internal sealed record Trial(BenchPlan Bench, double Reach, IReadOnlyList<Readin
         HeardTone[] heard = [.. Readings.Select(reading => chain.Hear(reading.ReceivedPower))];
         return new Merit(
             PitchSteps.Between(heard.Min(h => h.Tone), heard.Max(h => h.Tone)),
-            heard.Count(h => ChainSetting.IsAtCeiling(chain, h)) / (double)heard.Length,
+            Readings.Count(r => ChainSetting.IsAtCeiling(chain, chain.Hear(Room * r.ReceivedPower))) / (double)Readings.Count,
             heard.All(h => h.State == ToneState.Drowned),
             demonstration.NeedsFarZone ? NearShare : 0.0,
             Readings.Count(r => r.Trust.Level == TrustLevel.Outside) / (double)Readings.Count,
