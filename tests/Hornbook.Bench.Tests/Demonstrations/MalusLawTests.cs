@@ -29,6 +29,17 @@ public sealed class MalusLawTests
         Close.Relative(share, new MalusLaw(0.0, 1.0).Share(rollDeg * GoodBench.Degree), 1e-12);
 
     [Fact]
+    public void What_never_vanishes_is_the_short_axis_of_an_ellipse()
+    {
+        // derived: an ellipse of axes 3 and 1, its long one at 20°, gives 9 cos² + 1 sin² of the roll from there.
+        double[] powers = [.. Rolls.Select(roll => 1.0 + (8.0 * Math.Pow(Math.Cos(roll - (20.0 * GoodBench.Degree)), 2.0)))];
+        MalusLaw law = MalusLaw.Fit(Rolls, powers);
+        Close.Relative(9.0, law.Strongest, 1e-9);
+        Close.Relative(1.0, law.Weakest, 1e-9);
+        Close.Relative(20.0 * GoodBench.Degree, law.StrongestAt, 1e-9);
+    }
+
+    [Fact]
     public void Sees_a_departure_above_the_null_and_leaves_the_null_out()
     {
         double[] powers = [.. Rolls.Select(roll => Math.Pow(Math.Cos(roll), 2.0) + (Math.Cos(roll) < 0.09 ? 0.01 : 0.0))];

@@ -24,13 +24,24 @@ internal static class HalfMirrorsEvaluation
             new("wavelength", ComparedQuantity.Length, 2.0 * apart, wavelength, "twice that; c/f in books"),
             new("maxima over minima", ComparedQuantity.Level, TextbookComparison.ErrorDb(curve.Strongest.Reading.Link, curve.Weakest.Reading.Link), ContrastDb(roundTrip.Magnitude),
                 "endless mirrors and a plane wave do not let any of it walk off sideways"),
-            new("width of a maximum", ComparedQuantity.Length, HalfPower.Of(at, [.. levels.Select(Decibels.ToRatio)]).Width, Width(roundTrip.Magnitude, wavelength),
+            new("width of a maximum", ComparedQuantity.Length, WidthOf(at, levels, maxima, 0.25 * wavelength), Width(roundTrip.Magnitude, wavelength),
                 "between its half-power places; the more the mirrors return, the narrower"),
         ])
         {
             Law = [.. law.Select(share => share * tie)],
             LawName = "endless mirrors and a plane wave",
         };
+    }
+
+    // The highest maximum of which both flanks are on the curve, half-way to the next on either side.
+    private static double? WidthOf(double[] at, double[] levels, double[] maxima, double flank)
+    {
+        double[] whole = [.. maxima.Where(place => place - flank >= at[0] && place + flank <= at[^1])];
+        return whole.Select(place => Enumerable.Range(0, at.Length).Where(i => Math.Abs(at[i] - place) <= flank).ToArray())
+            .Where(points => points.Length >= 3)
+            .OrderByDescending(points => points.Max(i => levels[i]))
+            .Select(points => HalfPower.Of([.. points.Select(i => at[i])], [.. points.Select(i => Decibels.ToRatio(levels[i]))]).Width)
+            .FirstOrDefault();
     }
 
     // What one way to and fro makes of the wave at a shift of zero; the second mirror returns by the face that it turns to the first one.

@@ -32,14 +32,14 @@ internal static class PanelBench
             Aside("plate", new Metal(), 0.8),
             Aside("acrylic", new LayeredSheet(new Layer(Dielectrics.Find("acrylic glass")!, 5e-3)), 0.75),
             Aside("screen", new Absorber(0.01, 1e-4, 50e-3), 0.8),
-            Aside("half-1", ImpedanceSheet.Mirror(0.5), 0.65),
-            Aside("half-2", ImpedanceSheet.Mirror(0.5), 0.7),
+            Aside("half-1", ImpedanceSheet.Mirror(0.5), 0.5, 0.2),
+            Aside("half-2", ImpedanceSheet.Mirror(0.5), 0.55, 0.2),
         ],
         Demonstrations = [],
     };
 
     private static RectangularGuide Wr90 => StandardGuides.Find("WR-90")!.Guide;
 
-    private static BenchPanel Aside(string name, ISheet sheet, double x) =>
-        new(name, new Panel(new RectangularSurface(0.3, 0.3), sheet), new Pose(new Vector(x, 0.0, 0.4)), Stands: false);
+    private static BenchPanel Aside(string name, ISheet sheet, double x, double side = 0.3) =>
+        new(name, new Panel(new RectangularSurface(side, side), sheet), new Pose(new Vector(x, 0.0, 0.4)), Stands: false);
 }
