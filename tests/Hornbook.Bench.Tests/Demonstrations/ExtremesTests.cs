@@ -22,5 +22,5 @@ public sealed class ExtremesTests
     }
 
     [Fact]
-    public void The_ends_of_a_slope_are_neither() => Assert.Empty([.. Extremes.Maxima(At, At), .. Extremes.Minima(At, At)]);
+    public void The_ends_of_a_slope_are_neither() => Assert.Equal((0, 0), (Extremes.Maxima(At, At).Length, Extremes.Minima(At, At).Length));
 }
