@@ -32,16 +32,19 @@ public sealed class PanelsTests(ServedPage served)
         // derived: half a turn on from 5°.
         await page.FieldBecomesAsync("panel-turn", -175.0, 1e-9);
 
-        await page.Window.ClickAsync("#copy-metal-plate");
-        await Assertions.Expect(page.Window.Locator("#panel-metal-plate-2-plan")).ToBeVisibleAsync();
-        await page.Window.ClickAsync("#choose-metal-plate-2");
-        await page.Window.ClickAsync("#remove-metal-plate-2");
-        await Assertions.Expect(page.Window.Locator("#panel-metal-plate-2-plan")).ToHaveCountAsync(0);
-
         await page.Window.UncheckAsync("#stands-metal-plate");
         await Assertions.Expect(plate).ToHaveCountAsync(0);
         await page.Window.Keyboard.PressAsync("Control+z");
         await Assertions.Expect(plate).ToBeVisibleAsync();
+
+        // A copy of what lies aside lies aside: two plates face to face would keep the findings busy for longer than a test is patient.
+        await page.Window.UncheckAsync("#stands-metal-plate");
+        ILocator copy = page.Window.Locator("#stands-metal-plate-2");
+        await page.Window.ClickAsync("#copy-metal-plate");
+        await Assertions.Expect(copy).ToHaveCountAsync(1);
+        await page.Window.ClickAsync("#choose-metal-plate-2");
+        await page.Window.ClickAsync("#remove-metal-plate-2");
+        await Assertions.Expect(copy).ToHaveCountAsync(0);
     }
 
     [Fact]
