@@ -36,11 +36,16 @@ public sealed record Curve(Abscissa Abscissa, IReadOnlyList<CurvePoint> Points)
         IReadOnlyList<Setting> settings = demonstration.Course(scene.Plan);
         CurvePoint[] points = new CurvePoint[settings.Count];
         int done = 0;
-        Parallel.For(0, points.Length, new ParallelOptions { CancellationToken = cancellation }, i =>
+        void Compute(int i)
         {
             points[i] = PointOf(scene, settings[i]);
             progress?.Report((double)Interlocked.Increment(ref done) / points.Length);
-        });
+        }
+
+        // The first alone: where only the receiver moves, the others then find the panels solved.
+        cancellation.ThrowIfCancellationRequested();
+        Compute(0);
+        Parallel.For(1, points.Length, new ParallelOptions { CancellationToken = cancellation }, Compute);
         return new Curve(demonstration.Abscissa, points);
     }
 

@@ -57,7 +57,8 @@ internal sealed class PanelLights(double frequency, double refinement = 1.0)
             _lit.TryRemove(oldest, out _);
         }
 
-        return new Lazy<Illumination>(() => Solve(setup));
+        // Whoever asks meanwhile solves it too. To wait would be to sleep on the threads that the solver shares its work with: they all slept for half a minute.
+        return new Lazy<Illumination>(() => Solve(setup), LazyThreadSafetyMode.PublicationOnly);
     }
 
     // A bench with the same source is a good one to start from, whatever its panels; the result does not depend on it.
