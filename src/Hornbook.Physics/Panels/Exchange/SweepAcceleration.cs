@@ -11,29 +11,28 @@ internal sealed class SweepAcceleration
     // More than eight earlier sweeps did not help where it was tried: mirrors, half mirrors and screens face to face.
     private const int Memory = 8;
 
-    private readonly List<CurrentSamples[]> _after = [];
-    private readonly List<CurrentSamples[]> _change = [];
+    // From one sweep to the next: by how much the result moved, and by how much its change.
+    private readonly List<(CurrentSamples[] Result, CurrentSamples[] Change)> _steps = [];
+    private (CurrentSamples[] Result, CurrentSamples[] Change)? _latest;
 
     /// <summary>What to put into the next sweep.</summary>
     /// <param name="before">What the last sweep began with.</param>
     /// <param name="after">What it ended with.</param>
     internal CurrentSamples[] Next(CurrentSamples[] before, CurrentSamples[] after)
     {
-        Remember(after, Combined(after, before, -1.0));
-        int steps = _after.Count - 1;
-        if (steps == 0)
+        CurrentSamples[] change = Combined(after, before, -1.0);
+        Remember(after, change);
+        if (_steps.Count == 0)
         {
             return after;
         }
 
-        CurrentSamples[][] changes = Steps(_change), results = Steps(_after);
-        Matrix<Complex> gram = Matrix<Complex>.Build.Dense(steps, steps, (i, j) => Inner(changes[i], changes[j]));
-        Vector<Complex> right = Vector<Complex>.Build.Dense(steps, i => Inner(changes[i], _change[^1]));
-        Vector<Complex> shares = gram.Svd().Solve(right);
+        Vector<Complex> right = Vector<Complex>.Build.Dense(_steps.Count, i => Inner(_steps[i].Change, change));
+        Vector<Complex> shares = Gram().Svd().Solve(right);
         CurrentSamples[] next = after;
-        for (int i = 0; i < steps; i++)
+        for (int i = 0; i < _steps.Count; i++)
         {
-            next = Combined(next, results[i], -shares[i]);
+            next = Combined(next, _steps[i].Result, -shares[i]);
         }
 
         return next;
@@ -41,17 +40,33 @@ internal sealed class SweepAcceleration
 
     private void Remember(CurrentSamples[] after, CurrentSamples[] change)
     {
-        _after.Add(after);
-        _change.Add(change);
-        if (_after.Count > Memory)
+        if (_latest is { } latest)
         {
-            _after.RemoveAt(0);
-            _change.RemoveAt(0);
+            _steps.Add((Combined(after, latest.Result, -1.0), Combined(change, latest.Change, -1.0)));
+        }
+
+        _latest = (after, change);
+        if (_steps.Count == Memory)
+        {
+            _steps.RemoveAt(0);
         }
     }
 
-    private static CurrentSamples[][] Steps(List<CurrentSamples[]> history) =>
-        [.. Enumerable.Range(0, history.Count - 1).Select(i => Combined(history[i + 1], history[i], -1.0))];
+    // Hermitian: half of it is enough.
+    private Matrix<Complex> Gram()
+    {
+        Matrix<Complex> gram = Matrix<Complex>.Build.Dense(_steps.Count, _steps.Count);
+        for (int i = 0; i < _steps.Count; i++)
+        {
+            for (int j = 0; j <= i; j++)
+            {
+                gram[i, j] = Inner(_steps[i].Change, _steps[j].Change);
+                gram[j, i] = Complex.Conjugate(gram[i, j]);
+            }
+        }
+
+        return gram;
+    }
 
     private static CurrentSamples[] Combined(CurrentSamples[] a, CurrentSamples[] b, Complex factor) =>
         [.. a.Zip(b, (first, second) => first.Plus(second, factor))];
