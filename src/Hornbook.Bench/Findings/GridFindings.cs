@@ -8,30 +8,29 @@ namespace Hornbook.Bench.Findings;
 /// <summary>Whether grids at hand are fine enough that one wave goes on and one comes back, and no others.</summary>
 internal static class GridFindings
 {
-    internal static IEnumerable<Finding> Of(BenchPlan plan)
-    {
-        double wavelength = Constants.SpeedOfLight / plan.Frequency;
-        return plan.Panels.SelectMany(panel => Grid(panel.Panel.Sheet) is StripGrid grid ? Of(panel, grid, wavelength) : []);
-    }
+    internal static IEnumerable<Finding> Of(BenchPlan plan) => plan.Panels.SelectMany(
+        panel => Grid(panel.Panel.Sheet) is (string things, double period) ? Of(panel, things, period, plan.Frequency) : []);
 
-    private static StripGrid? Grid(ISheet sheet) => sheet switch
+    private static (string Things, double Period)? Grid(ISheet sheet) => sheet switch
     {
-        StripGrid grid => grid,
+        StripGrid grid => ("strips", grid.Period),
+        BoardedStripGrid grid => ("strips", grid.Strips.Period),
+        WireGrid grid => ("wires", grid.Period),
         TurnedSheet turned => Grid(turned.Sheet),
         _ => null,
     };
 
-    // A second wave leaves as soon as p (1 + sin θ) > λ, for waves that slant across the strips.
-    private static IEnumerable<Finding> Of(BenchPanel panel, StripGrid grid, double wavelength)
+    // The sheet itself says from which angle on a second wave leaves.
+    private static IEnumerable<Finding> Of(BenchPanel panel, string things, double period, double frequency)
     {
-        double sine = (wavelength / grid.Period) - 1.0;
-        if (sine < 1.0)
+        double angle = panel.Panel.Sheet.OneWaveUpTo(frequency);
+        if (angle < 0.5 * Math.PI)
         {
-            string from = sine > 0.0 ? $"from {InWords.Angle(Math.Asin(sine))} off its normal on" : "at every angle";
-            yield return new Finding(sine > 0.0 ? Severity.Note : Severity.Weakens, "grid-scatters",
-                $"The strips of '{panel.Name}' are {InWords.Length(grid.Period)} apart, so that waves are thrown into further directions {from}.",
+            string from = angle > 0.0 ? $"from {InWords.Angle(angle)} off its normal on" : "at every angle";
+            yield return new Finding(angle > 0.0 ? Severity.Note : Severity.Weakens, "grid-scatters",
+                $"The {things} of '{panel.Name}' are {InWords.Length(period)} apart, so that waves are thrown into further directions {from}.",
                 "Power goes where nobody looks for it; the prediction leaves these waves out.",
-                new Mend($"Build it with less than {InWords.Length(0.5 * wavelength)} from strip to strip."));
+                new Mend($"Build it with less than {InWords.Length(0.5 * Constants.SpeedOfLight / frequency)} from {things[..^1]} to {things[..^1]}."));
         }
     }
 }

@@ -31,8 +31,11 @@ internal static class PanelInWords
 
     private static string Make(ISheet sheet) => sheet switch
     {
+        TurnedSheet { Sheet: BoardedStripGrid grid } turned => $"{Make(new TurnedSheet(grid.Strips, turned.Angle))} on {Make(grid.Board)}",
         TurnedSheet turned => $"{Make(turned.Sheet)} at {InWords.Angle(turned.Angle)} to its upright",
         StripGrid grid => $"strips of {InWords.Length(grid.StripWidth)} every {InWords.Length(grid.Period)}",
+        BoardedStripGrid grid => $"{Make(grid.Strips)} on {Make(grid.Board)}",
+        WireGrid grid => $"wires of {InWords.Length(grid.Diameter)} every {InWords.Length(grid.Period)}",
         LayeredSheet layered => InWords.Joined([.. layered.Layers.Select(layer => $"{InWords.Length(layer.Thickness)} of {layer.Material.Name}")]),
         ImpedanceSheet { OhmsPerSquare: { Imaginary: 0.0 } resistance } => $"{InWords.Rounded(resistance.Real, 3)} Ω per square",
         ImpedanceSheet mirror => $"throws back {InWords.Rounded(100.0 * Reflected(mirror), 2)} % of the power",

@@ -64,6 +64,35 @@ public sealed class PanelTablesTests
     }
 
     [Fact]
+    public void A_grid_on_a_board_has_its_strips_on_the_front()
+    {
+        string grid = "[panels.grid]\nkind = \"strip grid\"\nwidth = \"15 cm\"\nheight = \"15 cm\"\nperiod = \"5 mm\"\nstrip_width = \"2 mm\"\n" + Place;
+
+        BoardedStripGrid etched = Assert.IsType<BoardedStripGrid>(Only(grid + "board = { material = \"FR-4\", thickness = \"1.6 mm\" }\n").Panel.Sheet);
+        TurnedSheet turned = Assert.IsType<TurnedSheet>(Only(grid + "strips = \"45 deg\"\nboard = { material = { permittivity = 3 }, thickness = \"2 mm\" }\n").Panel.Sheet);
+
+        Assert.Equal(new StripGrid(5e-3, 2e-3), etched.Strips);
+        Assert.Equal(SheetFace.Front, etched.Face);
+        Layer board = Assert.Single(etched.Board.Layers), stated = Assert.Single(Assert.IsType<BoardedStripGrid>(turned.Sheet).Board.Layers);
+        Assert.Equal(("FR-4", 1.6e-3), (board.Material.Name, board.Thickness));
+        Assert.Equal(new Complex(3.0, 0.0), stated.Material.RelativePermittivity(10e9));
+        Close.Relative(Math.PI / 4.0, turned.Angle, 1e-15);
+    }
+
+    [Fact]
+    public void A_grid_of_wires_has_its_wires_at_their_angle()
+    {
+        string grid = "[panels.grid]\nkind = \"wire grid\"\ndiameter = \"20 cm\"\nperiod = \"5 mm\"\nwire_diameter = \"0.5 mm\"\n" + Place;
+
+        WireGrid upright = Assert.IsType<WireGrid>(Only(grid).Panel.Sheet);
+        TurnedSheet turned = Assert.IsType<TurnedSheet>(Only(grid + "wires = \"-30 deg\"\n").Panel.Sheet);
+
+        Assert.Equal((5e-3, 0.5e-3), (upright.Period, upright.Diameter));
+        Assert.Equal(upright, turned.Sheet);
+        Close.Relative(-Math.PI / 6.0, turned.Angle, 1e-15);
+    }
+
+    [Fact]
     public void A_material_is_a_name_or_two_numbers()
     {
         const string sheet = "[panels.sheet]\nkind = \"sheet\"\nwidth = \"15 cm\"\nheight = \"15 cm\"\nthickness = \"3 mm\"\n" + Place;

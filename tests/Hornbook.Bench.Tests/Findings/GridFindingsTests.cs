@@ -1,6 +1,7 @@
 using Hornbook.Bench.Findings;
 using Hornbook.Bench.Layout;
 using Hornbook.Physics;
+using Hornbook.Physics.Media;
 using Hornbook.Physics.Panels;
 using Hornbook.Physics.Panels.Outlines;
 using Hornbook.Physics.Panels.Sheets;
@@ -30,6 +31,17 @@ public sealed class GridFindingsTests
     {
         Assert.Equal(Severity.Weakens, Assert.Single(Of(0.030)).Severity);
         Assert.Equal(Severity.Weakens, Assert.Single(Of(new TurnedSheet(new StripGrid(0.030, 0.015), 1.0))).Severity);
+    }
+
+    [Fact]
+    public void Strips_on_a_board_and_wires_scatter_as_free_strips_do()
+    {
+        LayeredSheet board = new(new Layer(Dielectrics.Find("FR-4")!, 1.6e-3));
+        Finding etched = Assert.Single(Of(new BoardedStripGrid(new StripGrid(0.020, 0.010), board))), wires = Assert.Single(Of(new WireGrid(0.020, 0.002)));
+
+        Assert.Equal(Assert.Single(Of(0.020)), etched);
+        Assert.StartsWith("The wires of 'grid' are 2 cm apart,", wires.Wrong, StringComparison.Ordinal);
+        Assert.Empty(Of(new WireGrid(5e-3, 0.5e-3)));
     }
 
     private static Finding[] Of(double period) => Of(new StripGrid(period, 0.5 * period));

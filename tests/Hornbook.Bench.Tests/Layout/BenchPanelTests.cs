@@ -21,6 +21,19 @@ public sealed class BenchPanelTests
             Panel("strip grid", new RectangularSurface(0.15, 0.15), new TurnedSheet(new StripGrid(5e-3, 2.5e-3), Math.PI / 4.0)).What);
 
         [Fact]
+        public void A_grid_on_a_board_says_what_carries_it_and_a_grid_of_wires_its_wires()
+        {
+            RectangularSurface square = new(0.15, 0.15);
+            BoardedStripGrid etched = new(new StripGrid(5e-3, 2.5e-3), new LayeredSheet(Layer("FR-4", 1.6e-3)));
+
+            Assert.Equal("strip grid, 15 cm × 15 cm, strips of 2.5 mm every 5 mm on 1.6 mm of FR-4", Panel("strip grid", square, etched).What);
+            Assert.Equal(
+                "strip grid, 15 cm × 15 cm, strips of 2.5 mm every 5 mm at 45° to its upright on 1.6 mm of FR-4",
+                Panel("strip grid", square, new TurnedSheet(etched, Math.PI / 4.0)).What);
+            Assert.Equal("wire grid, 15 cm × 15 cm, wires of 0.5 mm every 5 mm", Panel("wire grid", square, new WireGrid(5e-3, 0.5e-3)).What);
+        }
+
+        [Fact]
         public void Layers_are_said_one_by_one() => Assert.Equal(
             "layered sheet, 30 cm × 20 cm, 4 mm of glass, 1.2 cm of air and 4 mm of glass",
             Panel("layered sheet", new RectangularSurface(0.3, 0.2), new LayeredSheet(Layer("glass", 4e-3), Layer("air", 12e-3), Layer("glass", 4e-3))).What);

@@ -87,7 +87,7 @@ internal sealed class Binder(ProblemList problems, string broken)
             entry.KeyPlace,
             many ? $"[[{name}]] has two pairs of brackets" : $"{name} = {ValueReader.Raw(entry.Value)} is not a table",
             $"{rule.Shape.What} is one table",
-            $"type [{name}]" + (many ? string.Empty : " on a line of its own and its keys below"));
+            rule.IsInline ? $"type {name} = {rule.Example}" : $"type [{name}]" + (many ? string.Empty : " on a line of its own and its keys below"));
         return null;
     }
 

@@ -10,12 +10,21 @@ internal sealed class PanelChecks(ProblemList problems)
     private const double NarrowestStrip = 0.01;
     private const double WidestStrip = 0.99;
 
+    // And wires outside this one [-].
+    private const double ThinnestWire = 0.001;
+    private const double ThickestWire = 0.4;
+
     /// <summary>Checks a panel whose single values were checked.</summary>
     internal void Check(BoundTable panel)
     {
         if (panel.Has("period") && panel.Has("strip_width"))
         {
             CheckStrips(panel, panel.Number("period"), panel.Number("strip_width"));
+        }
+
+        if (panel.Has("period") && panel.Has("wire_diameter"))
+        {
+            CheckWires(panel, panel.Number("period"), panel.Number("wire_diameter"));
         }
 
         if (panel.Has("reflection") && panel.Has("transmission"))
@@ -43,20 +52,27 @@ internal sealed class PanelChecks(ProblemList problems)
         }
     }
 
-    private void CheckStrips(BoundTable panel, double period, double width)
+    private void CheckStrips(BoundTable panel, double period, double width) => CheckShare(
+        panel, "strip_width", width / period, (NarrowestStrip, WidestStrip), "leaves no gap", "strips take from 1 to 99 % of the period", Typed(0.5 * period));
+
+    private void CheckWires(BoundTable panel, double period, double diameter) => CheckShare(
+        panel, "wire_diameter", diameter / period, (ThinnestWire, ThickestWire), "is too thick", "wires take from 0.1 to 40 % of the period", Typed(0.1 * period));
+
+    private void CheckShare(BoundTable panel, string key, double share, (double Least, double Most) range, string tooMuch, string fits, string type)
     {
         const double slack = 1e-9;
-        string half = QuantityText.Write(0.5 * period, Quantity.Length.FindUnit("mm")!, Quantity.Length);
         string told = ValueReader.Raw(panel.NodeOf("period"));
-        if (width > WidestStrip * period * (1.0 + slack))
+        if (share > range.Most * (1.0 + slack))
         {
-            Add(panel, "strip_width", $"leaves no gap in a period of {told}", "strips take from 1 to 99 % of the period", $"type less, like strip_width = \"{half}\"");
+            Add(panel, key, $"{tooMuch} in a period of {told}", fits, $"type less, like {key} = \"{type}\"");
         }
-        else if (width < NarrowestStrip * period * (1.0 - slack))
+        else if (share < range.Least * (1.0 - slack))
         {
-            Add(panel, "strip_width", $"is very little in a period of {told}", "strips take from 1 to 99 % of the period", $"type more, like strip_width = \"{half}\"");
+            Add(panel, key, $"is very little in a period of {told}", fits, $"type more, like {key} = \"{type}\"");
         }
     }
+
+    private static string Typed(double length) => QuantityText.Write(length, Quantity.Length.FindUnit("mm")!, Quantity.Length);
 
     private void Add(BoundTable table, string key, string what, string fits, string type) =>
         problems.Add(table.NodeOf(key).Place, $"{key} = {ValueReader.Raw(table.NodeOf(key))} {what}", fits, type);

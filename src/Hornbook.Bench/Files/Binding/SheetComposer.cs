@@ -11,7 +11,8 @@ internal static class SheetComposer
     internal static ISheet Compose(BoundTable panel) => panel.Word switch
     {
         PanelFormat.MetalPlate or PanelFormat.BentPlate or PanelFormat.Dish or PanelFormat.ZonePlate => new Metal(),
-        PanelFormat.StripGrid => Laid(new StripGrid(panel.Number("period"), panel.Number("strip_width")), panel),
+        PanelFormat.StripGrid => Laid(Strips(panel), panel.Number("strips", 0.0)),
+        PanelFormat.WireGrid => Laid(new WireGrid(panel.Number("period"), panel.Number("wire_diameter")), panel.Number("wires", 0.0)),
         PanelFormat.HalfMirror => ImpedanceSheet.Mirror(Squared(panel.Number("reflection", Math.Sqrt(0.5)))),
         PanelFormat.Film => new ImpedanceSheet(panel.Number("resistance")),
         PanelFormat.Absorber => Rated(Squared(panel.Number("reflection")), Squared(panel.Number("transmission", 0.0)), panel.Number("thickness")),
@@ -32,9 +33,11 @@ internal static class SheetComposer
             FormattableString.Invariant($"a material of permittivity {numbers.Number("permittivity"):0.###}"), numbers.Number("permittivity"), numbers.Number("loss_tangent", 0.0))
         : Dielectrics.Find(holder.Text("material"))!;
 
-    private static ISheet Laid(ISheet grid, BoundTable panel)
+    private static ISheet Strips(BoundTable panel)
     {
-        double strips = panel.Number("strips", 0.0);
-        return strips == 0.0 ? grid : new TurnedSheet(grid, strips);
+        StripGrid strips = new(panel.Number("period"), panel.Number("strip_width"));
+        return panel.Table("board") is BoundTable board ? new BoardedStripGrid(strips, new LayeredSheet(Layer(board))) : strips;
     }
+
+    private static ISheet Laid(ISheet grid, double angle) => angle == 0.0 ? grid : new TurnedSheet(grid, angle);
 }

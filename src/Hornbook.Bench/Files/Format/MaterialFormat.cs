@@ -20,6 +20,14 @@ internal static class MaterialFormat
         new("material", Material, "What it is made of."),
         new("thickness", Thickness("\"3 mm\""), "From face to face."));
 
+    /// <summary>What carries strips.</summary>
+    internal static TableRule Board { get; } = new(
+        new(
+            "the board",
+            new("material", Material, "What it is made of."),
+            new("thickness", Thickness("\"1.6 mm\""), "From face to face.")),
+        "{ material = \"FR-4\", thickness = \"1.6 mm\" }");
+
     /// <summary>The thickness of a sheet.</summary>
     internal static QuantityRule Thickness(string example) => new(Quantity.Length, "1 µm", "1 m", example);
 

@@ -7,6 +7,7 @@ internal static class PanelFormat
 {
     internal const string MetalPlate = "metal plate";
     internal const string StripGrid = "strip grid";
+    internal const string WireGrid = "wire grid";
     internal const string Sheet = "sheet";
     internal const string LayeredSheet = "layered sheet";
     internal const string HalfMirror = "half mirror";
@@ -17,13 +18,22 @@ internal static class PanelFormat
     internal const string ZonePlate = "zone plate";
 
     private static readonly KeyRule Period = new(
-        "period", new QuantityRule(Quantity.Length, "0.1 mm", "20 cm", "\"5 mm\""), "From the middle of one strip to the middle of the next.");
+        "period", new QuantityRule(Quantity.Length, "0.1 mm", "20 cm", "\"5 mm\""), "From the middle of one strip or wire to the middle of the next.");
 
     private static readonly KeyRule StripWidth = new(
         "strip_width", new QuantityRule(Quantity.Length, "1 µm", "20 cm", "\"2.5 mm\""), "Width of the metal; from 1 to 99 % of the period.");
 
     private static readonly KeyRule Strips = new(
         "strips", PoseFormat.Angle("\"45 deg\""), "How the strips lie in it: from its upright, in the sense of a roll.", "\"0 deg\"");
+
+    private static readonly KeyRule Board = new(
+        "board", MaterialFormat.Board, "What the strips are on: they are on its front face, and a panel that is flipped shows the other.", "free strips, in air");
+
+    private static readonly KeyRule WireDiameter = new(
+        "wire_diameter", new QuantityRule(Quantity.Length, "1 µm", "8 cm", "\"0.5 mm\""), "Thickness of the wire; from 0.1 to 40 % of the period.");
+
+    private static readonly KeyRule Wires = new(
+        "wires", PoseFormat.Angle("\"45 deg\""), "How the wires lie in it: from its upright, in the sense of a roll.", "\"0 deg\"");
 
     private static readonly KeyRule Material = new("material", MaterialFormat.Material, "What it is made of: a material by name, or its permittivity and loss.");
 
@@ -56,11 +66,12 @@ internal static class PanelFormat
             .. PoseFormat.Attitude("its upright stands upright"),
         ])
     {
-        Kind = new KeyRule("kind", new ChoiceRule(MetalPlate, StripGrid, Sheet, LayeredSheet, HalfMirror, Film, Absorber, BentPlate, Dish, ZonePlate), "What it is."),
+        Kind = new KeyRule("kind", new ChoiceRule(MetalPlate, StripGrid, WireGrid, Sheet, LayeredSheet, HalfMirror, Film, Absorber, BentPlate, Dish, ZonePlate), "What it is."),
         Variants =
         [
             Flat(MetalPlate, OutlineFormat.Openings),
-            Flat(StripGrid, Period, StripWidth, Strips),
+            Flat(StripGrid, Period, StripWidth, Strips, Board),
+            Flat(WireGrid, Period, WireDiameter, Wires),
             Flat(Sheet, Material, Thickness),
             Flat(LayeredSheet, Layers),
             Flat(HalfMirror, MirrorReflection),

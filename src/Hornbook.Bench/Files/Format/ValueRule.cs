@@ -64,7 +64,14 @@ internal sealed record TruthRule(string Example) : ValueRule(Example);
 
 /// <summary>A table with known keys.</summary>
 /// <param name="Shape">Its keys.</param>
-internal sealed record TableRule(TableShape Shape) : ValueRule("{ … }");
+/// <param name="Example">The table as it is typed in one line, where that is customary.</param>
+internal sealed record TableRule(TableShape Shape, string Example = TableRule.Braces) : ValueRule(Example)
+{
+    private const string Braces = "{ … }";
+
+    /// <summary>Whether it is customary in one line, in braces, rather than below a header of its own.</summary>
+    internal bool IsInline => Example != Braces;
+}
 
 /// <summary>One of a few words, or a table instead.</summary>
 /// <param name="Word">The words.</param>

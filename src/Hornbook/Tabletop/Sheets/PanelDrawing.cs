@@ -44,7 +44,7 @@ public sealed record PanelDrawing(
     private static double? Strips(ISheet sheet) => sheet switch
     {
         TurnedSheet turned when Strips(turned.Sheet) is { } angle => angle + turned.Angle,
-        StripGrid => 0.0,
+        StripGrid or BoardedStripGrid or WireGrid => 0.0,
         _ => null,
     };
 
