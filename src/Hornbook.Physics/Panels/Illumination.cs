@@ -29,7 +29,7 @@ public sealed class Illumination
     private Illumination(Antenna source, Pose sourcePose, Mouth mouth, PanelExchange exchange, IReadOnlyList<PosedPanel> panels)
     {
         (_source, _sourcePose, _mouth, _exchange, Panels) = (source, sourcePose, mouth, exchange, panels);
-        PanelSweeps sweeps = PanelSweeps.Run(exchange, panels.Count);
+        PanelSweeps sweeps = PanelSweeps.Run(exchange);
         (_currents, _before, Sweeps, Residue) = (sweeps.Currents, sweeps.Before, sweeps.Count, sweeps.Residue);
     }
 

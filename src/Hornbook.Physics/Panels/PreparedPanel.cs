@@ -31,9 +31,6 @@ public sealed class PreparedPanel
     /// <summary>f [Hz].</summary>
     public double Frequency { get; }
 
-    /// <summary>How many cells it was cut into.</summary>
-    public int CellCount => Cells.Length;
-
     /// <summary>The cells, own frame.</summary>
     internal Cell[] Cells { get; }
 

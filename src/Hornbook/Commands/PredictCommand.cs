@@ -19,6 +19,7 @@ internal static class PredictCommand
         name.CompletionSources.Add(BenchArgument.Names(bench, plan => plan.Demonstrations.Select(d => d.Name)));
         Option<bool> all = new("--all") { Description = "All demonstrations of the bench." };
         Option<bool> explain = new("--explain") { Description = "Say beside each curve where to stand things, what spoils it, and what it means." };
+        Option<bool> exchange = new("--exchange") { Description = "Say what exchanging source and receiver would change: a sign of the panels' error." };
         Option<string?> figure = OutputFile.Figure("Draw the curve into a file");
         Option<string?> csv = new("--csv") { Description = "Write every point into a file for spreadsheets.", HelpName = "FILE" };
         Command command = new ExampledCommand("predict", "Predicts what will be read and heard, with its band.")
@@ -35,6 +36,7 @@ internal static class PredictCommand
         command.Add(name);
         command.Add(all);
         command.Add(explain);
+        command.Add(exchange);
         command.Add(figure);
         command.Add(csv);
         Reporting.Attach(command, (typed, progress, cancellation) =>
@@ -45,9 +47,10 @@ internal static class PredictCommand
             files.RequireSomethingToWrite(wanted.Count);
             bool explained = typed.GetValue(explain);
             RequireSomethingToExplain(explained, wanted.Count);
+            RequireNothingMoves(typed.GetValue(exchange), wanted.Count);
             Prediction[] predictions = [.. wanted.Select(d => Predicted(scene, d, progress, cancellation))];
             files.Write(scene.Plan.Title, predictions);
-            return new Outcome(new PredictionReport(scene, predictions, explained));
+            return new Outcome(new PredictionReport(scene, predictions, explained, typed.GetValue(exchange)));
         });
         return command;
     }
@@ -57,6 +60,14 @@ internal static class PredictCommand
         if (explained && demonstrations == 0)
         {
             throw new BadInputException("--explain needs a demonstration, or --all");
+        }
+    }
+
+    private static void RequireNothingMoves(bool exchanged, int demonstrations)
+    {
+        if (exchanged && demonstrations > 0)
+        {
+            throw new BadInputException("--exchange is for the bench as it stands: leave out the demonstration");
         }
     }
 

@@ -102,6 +102,18 @@ public sealed class IlluminationTests
     }
 
     [Fact]
+    public void A_panel_that_moved_gives_what_a_bench_solved_anew_gives()
+    {
+        PosedPanel still = Square(new Metal(), 0.1, new Pose(new Vector(0.3, 0.05, 0.0), turn: 0.2));
+        PosedPanel moved = Square(new Metal(), 0.15, new Pose(new Vector(0.5, 0.0, 0.0)));
+        PosedPanel there = moved with { Pose = new Pose(new Vector(0.52, -0.03, 0.01), turn: 0.4) };
+
+        // The panels change places in the list, too: what is kept must be found by what it is.
+        Illumination kept = Illumination.Of(LargeHorn, AtOrigin, [still, moved]).With([there, still]);
+        Assert.Equal(Illumination.Of(LargeHorn, AtOrigin, [there, still]).Link(Probe, Facing), kept.Link(Probe, Facing));
+    }
+
+    [Fact]
     public void Two_screens_face_to_face_settle()
     {
         PosedPanel first = Square(new Metal(), 0.15, new Pose(new Vector(0.3, 0.0, 0.0)));

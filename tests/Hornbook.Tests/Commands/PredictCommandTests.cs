@@ -16,6 +16,25 @@ public sealed class PredictCommandTests : IDisposable
 
     private static readonly string[] LessonKeys = ["stand", "spoils", "wrong_picture", "why_it_fails", "for_a_child", "for_a_student"];
 
+    private const string Mirrors = """
+
+        [panels.near]
+        kind = "metal plate"
+        width = "10 cm"
+        height = "10 cm"
+        x = "60 cm"
+        y = "3 cm"
+        z = "40 cm"
+
+        [panels.far]
+        kind = "metal plate"
+        width = "10 cm"
+        height = "10 cm"
+        x = "75 cm"
+        z = "40 cm"
+        turn = "20 deg"
+        """;
+
     private readonly string _folder = Directory.CreateTempSubdirectory("hornbook-predict-").FullName;
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
@@ -178,4 +197,30 @@ public sealed class PredictCommandTests : IDisposable
     }
 
     private static double Number(JsonNode node, string key) => node[key]!.GetValue<double>();
+
+    [Fact]
+    public async Task With_panels_it_says_how_they_settled_and_without_it_does_not()
+    {
+        Assert.DoesNotContain("Panels ", (await Typed.In("predict", Bench)).Output, StringComparison.Ordinal);
+        Assert.Null((await Json(Bench))["panel_sweeps_count"]);
+
+        string file = Path.Combine(_folder, "mirrors.toml");
+        await File.WriteAllTextAsync(file, await File.ReadAllTextAsync(Bench, TestContext.Current.CancellationToken) + Mirrors, TestContext.Current.CancellationToken);
+        JsonNode told = await Json(file, "--exchange");
+
+        // derived: two plates that face each other exchange waves, so one sweep is not enough; and nature knows no difference between the ends.
+        Assert.InRange(told["panel_sweeps_count"]!.GetValue<int>(), 2, 30);
+        Assert.InRange(told["panel_residue_ratio"]!.GetValue<double>(), 0.0, 2e-3);
+        Assert.InRange(Math.Abs(told["reciprocity_gap_db"]!.GetValue<double>()), 1e-9, 3.0);
+        string text = (await Typed.In("predict", file, "--exchange")).Output;
+        Assert.Contains("sweeps  settled: ", text, StringComparison.Ordinal);
+        Assert.Contains("Exchanged", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Ends_are_exchanged_on_the_bench_as_it_stands_only()
+    {
+        Typed typed = await Typed.In("predict", Bench, "polarisation", "--exchange");
+        Assert.Equal("--exchange is for the bench as it stands: leave out the demonstration\n", typed.Error);
+    }
 }

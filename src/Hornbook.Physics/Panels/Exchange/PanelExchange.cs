@@ -27,6 +27,9 @@ internal sealed class PanelExchange
     /// <summary>The same source with other panels: what did not move keeps its light and its ways.</summary>
     internal PanelExchange With(IReadOnlyList<PosedPanel> posed) => Of(_mouth, posed, _panels);
 
+    /// <summary>How many panels.</summary>
+    internal int Count => _panels.Length;
+
     /// <summary>The cells of a panel.</summary>
     internal Body Cells(int panel) => _panels[panel].Place.Cells;
 
@@ -55,9 +58,9 @@ internal sealed class PanelExchange
             Arrivals arrivals = _panels[i].FromSource.Copy();
             for (int other = 0; other < currents.Length; other++)
             {
-                if (other != i && currents[other].Count > 0)
+                if (currents[other].Count > 0)
                 {
-                    _panels[i].FromOthers[other].Add(currents[other], arrivals);
+                    _panels[i].FromOthers[other]?.Add(currents[other], arrivals);
                 }
             }
 
@@ -73,13 +76,13 @@ internal sealed class PanelExchange
             .ToDictionary(i => earlier[i].Place.Posed);
         int[] was = [.. posed.Select(panel => known.TryGetValue(panel, out int index) ? index : -1)];
         PanelInPlace[] places = [.. posed.Select((panel, i) => was[i] >= 0 ? earlier[was[i]].Place : new PanelInPlace(panel))];
-        Way Between(int from, int to) => was[from] >= 0 && was[to] >= 0 && was[from] != was[to]
+        Way? Between(int from, int to) => was[from] >= 0 && was[to] >= 0 && was[from] != was[to]
             ? earlier[was[to]].FromOthers[was[from]]
             : Way.Between(places[from].Cells, places[to], mouth.Wavenumber);
         Standing[] standing = [.. places.Select((place, to) => new Standing(
             place,
             was[to] >= 0 ? earlier[was[to]].FromSource : mouth.Light(place),
-            [.. places.Select((_, from) => from == to ? null! : Between(from, to))]))];
+            [.. places.Select((_, from) => from == to ? null : Between(from, to))]))];
         return new PanelExchange(mouth, standing);
     }
 
@@ -87,5 +90,5 @@ internal sealed class PanelExchange
     /// <param name="Place">Where it stands.</param>
     /// <param name="FromSource">What comes straight from the source.</param>
     /// <param name="FromOthers">The way from each other panel; nothing at its own place.</param>
-    private sealed record Standing(PanelInPlace Place, Arrivals FromSource, Way[] FromOthers);
+    private sealed record Standing(PanelInPlace Place, Arrivals FromSource, Way?[] FromOthers);
 }

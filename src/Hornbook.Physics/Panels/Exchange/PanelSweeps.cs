@@ -17,14 +17,13 @@ internal sealed record PanelSweeps(CurrentSamples[] Currents, CurrentSamples[] B
 
     /// <summary>Sweeps until the currents have settled.</summary>
     /// <param name="exchange">The panels.</param>
-    /// <param name="panels">How many.</param>
-    internal static PanelSweeps Run(PanelExchange exchange, int panels)
+    internal static PanelSweeps Run(PanelExchange exchange)
     {
         SweepAcceleration acceleration = new();
-        CurrentSamples[] before = [.. Enumerable.Repeat(CurrentSamples.None, panels)];
+        CurrentSamples[] before = [.. Enumerable.Repeat(CurrentSamples.None, exchange.Count)];
         CurrentSamples[] after = exchange.Sweep(before);
         int count = 1;
-        double change = 1.0, residue = panels < 2 ? 0.0 : 1.0;
+        double change = 1.0, residue = exchange.Count < 2 ? 0.0 : 1.0;
         while (residue > Illumination.SettledResidue && count < Illumination.MostSweeps)
         {
             before = count < SweepsBeforeMixing ? after : acceleration.Next(before, after);

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using Hornbook.Bench.Demonstrations;
 using Hornbook.Bench.Readings;
 using Hornbook.Commands.Printing;
@@ -5,13 +6,18 @@ using Hornbook.Commands.Printing;
 namespace Hornbook.Commands.Reports;
 
 /// <summary>What a bench will read as it stands, and the demonstrations asked for.</summary>
-internal sealed class PredictionReport(Scene scene, IReadOnlyList<Prediction> predictions, bool explained) : ReadingReport(scene.Read()), IReport
+internal sealed class PredictionReport(Scene scene, IReadOnlyList<Prediction> predictions, bool explained, bool exchanged) : ReadingReport(scene.Read()), IReport
 {
     public string Bench { get; } = scene.Plan.Title;
 
     public double FrequencyHz { get; } = scene.Plan.Frequency;
 
     public double SourcePowerW { get; } = scene.Plan.Source.Power;
+
+    /// <summary>The link with the two ends exchanged over the link as it is, where it was asked for: nature makes no difference.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public double? ReciprocityGapDb { get; } =
+        exchanged ? scene.ReciprocityGapDb(scene.Plan.Source, scene.Plan.Receiver, scene.Plan.Panels) : null;
 
     public IReadOnlyList<DemonstrationReport> Demonstrations { get; } =
     [
@@ -27,6 +33,11 @@ internal sealed class PredictionReport(Scene scene, IReadOnlyList<Prediction> pr
             page.Gap();
             TextTable table = new(string.Empty, ">", string.Empty);
             AddTo(table);
+            if (ReciprocityGapDb is { } gap)
+            {
+                table.Row("Exchanged", Show.FineDb(gap), "is what exchanging source and receiver changes; nature makes no difference, so this is a sign of the error");
+            }
+
             page.Table(table);
         }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.Json.Serialization;
 using Hornbook.Bench.Readings;
 using Hornbook.Commands.Printing;
 using Hornbook.Physics;
@@ -50,16 +51,38 @@ internal class ReadingReport(Reading reading)
 
     public string TrustReason { get; } = reading.Trust.Why;
 
+    /// <summary>How often every panel answered to all others; null without panels.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public int? PanelSweepsCount { get; } = reading.Panels?.Sweeps;
+
+    /// <summary>What is still missing of the currents on the panels, over the currents.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public double? PanelResidueRatio { get; } = reading.Panels?.Residue;
+
+    /// <summary>How much the last sweep still moved the link, where the panels have not settled.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public double? PanelUnsettledDb { get; } = reading.Panels is { IsSettled: false } unsettled ? unsettled.UnsettledDb : null;
+
     /// <summary>The reading as lines of a table with three columns.</summary>
     private protected void AddTo(TextTable table)
     {
-        table.Row("Link", Show.Db(LinkDb), $"± {Show.Db(RippleDb)} as waves stand between the mouths; of it {Show.FineDb(MismatchDb)} from reflections, {Show.FineDb(OhmicDb)} in walls");
+        table.Row("Link", Show.Db(LinkDb), $"± {Show.Db(RippleDb)} as waves stand between the mouths{(PanelSweepsCount is null ? string.Empty : " and panels")}; of it {Show.FineDb(MismatchDb)} from reflections, {Show.FineDb(OhmicDb)} in walls");
         table.Row("Received", Show.Db(ReceivedDbm, "dBm"), Show.Si(ReceivedW, "W"));
         table.Row("Detector", Show.Si(DetectorV, "V"), string.Empty);
         table.Row("Amplifier", Show.Si(AmplifierV, "V"), $"noise {Show.Si(AmplifierNoiseV, "V")}");
         table.Row("Tone", Show.Hertz(ToneHz), $"{NoteText()}, {StateText()}");
+        if (PanelSweepsCount is { } sweeps)
+        {
+            table.Row("Panels", sweeps == 1 ? "1 sweep" : $"{sweeps} sweeps", Settling());
+        }
+
         table.Row("Trust", Trust.ToString().ToLowerInvariant(), TrustReason);
     }
+
+    private string Settling() => PanelUnsettledDb is { } moved
+        ? $"NOT SETTLED: the wave goes to and fro between panels, and the last sweep still moved the link by {Show.Db(moved)}"
+        : PanelSweepsCount == 1 ? "one panel alone: there is nothing to settle"
+        : $"settled: {Show.Fixed(100.0 * (PanelResidueRatio ?? 0.0), 2, "%")} of the currents on them is still missing";
 
     private string NoteText() => string.Create(CultureInfo.InvariantCulture, $"{Note} {Cents:+0;-0;±0} cents");
 
