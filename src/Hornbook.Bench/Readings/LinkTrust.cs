@@ -26,10 +26,10 @@ internal static class LinkTrust
             return new Trust(TrustLevel.Outside, "The mouths are closer than a wavelength; what goes to and fro between them is left out.");
         }
 
-        if (parts.Solution is { IsSettled: false, UnsettledDb: > LargeUnsettledDb } unsettled)
+        if (parts.Solution is { IsSettled: false } unsettled)
         {
-            return new Trust(TrustLevel.Outside, string.Create(CultureInfo.InvariantCulture,
-                $"The panels throw the wave to and fro and it does not settle: the last of {unsettled.Sweeps} sweeps still moved it by {unsettled.UnsettledDb:F1} dB."));
+            return new Trust(unsettled.UnsettledDb > LargeUnsettledDb ? TrustLevel.Outside : TrustLevel.Rough, string.Create(CultureInfo.InvariantCulture,
+                $"The panels throw the wave to and fro and it does not settle: after {unsettled.Sweeps} sweeps the link may still move by {unsettled.UnsettledDb:F2} dB."));
         }
 
         double offSource = AngleOff(parts.SourcePose, parts.Ways, way => way.FromSource);

@@ -19,9 +19,9 @@ public sealed record Reading(
 
 /// <summary>How the exchange of fields between the panels was solved.</summary>
 /// <param name="Sweeps">How often every panel answered to all others.</param>
-/// <param name="Residue">Change of the currents in the last sweep over the currents [-].</param>
+/// <param name="Residue">What is still missing of the currents, over the currents [-].</param>
 /// <param name="IsSettled">Whether that is small enough.</param>
-/// <param name="UnsettledDb">How much the last sweep still moved the link [dB].</param>
+/// <param name="UnsettledDb">How much the link may still move [dB]; 0 where it has settled.</param>
 public sealed record PanelSolution(int Sweeps, double Residue, bool IsSettled, double UnsettledDb);
 
 /// <summary>How far a prediction can be believed.</summary>

@@ -25,12 +25,13 @@ public sealed class Illumination
     private readonly PanelExchange _exchange;
     private readonly CurrentSamples[] _currents;
     private readonly CurrentSamples[] _before;
+    private readonly double _toCome;
 
     private Illumination(Antenna source, Pose sourcePose, Mouth mouth, PanelExchange exchange, IReadOnlyList<PosedPanel> panels)
     {
         (_source, _sourcePose, _mouth, _exchange, Panels) = (source, sourcePose, mouth, exchange, panels);
         PanelSweeps sweeps = PanelSweeps.Run(exchange);
-        (_currents, _before, Sweeps, Residue) = (sweeps.Currents, sweeps.Before, sweeps.Count, sweeps.Residue);
+        (_currents, _before, Sweeps, _toCome, Residue) = (sweeps.Currents, sweeps.Before, sweeps.Count, sweeps.ToCome, sweeps.Residue);
     }
 
     /// <summary>The panels, in the order given.</summary>
@@ -82,7 +83,7 @@ public sealed class Illumination
         return [direct, .. _currents.Select(panel => Received(receiver, receiverPose, panel))];
     }
 
-    /// <summary>How much the last sweep still moved the link's wave [-]: the uncertainty of a bench that has not settled.</summary>
+    /// <summary>How much the link's wave may still move [-], by what the last sweep moved it and how the changes shrink: the uncertainty of a bench that has not settled.</summary>
     /// <param name="receiver">Receiving antenna.</param>
     /// <param name="receiverPose">Its pose.</param>
     public double Unsettled(Antenna receiver, Pose receiverPose)
@@ -91,7 +92,7 @@ public sealed class Illumination
         return Residue == 0.0
             ? 0.0
             : _currents.Zip(_before, (after, before) => Received(receiver, receiverPose, after.Plus(before, -1.0)))
-                .Aggregate(Complex.Zero, (sum, part) => sum + part).Magnitude;
+                .Aggregate(Complex.Zero, (sum, part) => sum + part).Magnitude * _toCome;
     }
 
     /// <summary>The wave that the panels throw back into the source's guide over the one that it brings [-].</summary>

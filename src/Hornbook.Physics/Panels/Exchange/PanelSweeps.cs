@@ -6,42 +6,54 @@ namespace Hornbook.Physics.Panels.Exchange;
 /// <param name="Currents">Of each panel after the last sweep.</param>
 /// <param name="Before">Of each panel before it.</param>
 /// <param name="Count">How many sweeps.</param>
-/// <param name="Residue">What is still missing of the currents, by the shrinking of their changes, over the currents [-].</param>
-internal sealed record PanelSweeps(CurrentSamples[] Currents, CurrentSamples[] Before, int Count, double Residue)
+/// <param name="ToCome">How many times the last change is still to come, by how the changes shrink [-].</param>
+/// <param name="Residue">What is still missing of the currents, over the currents [-]: that many times the last change.</param>
+internal sealed record PanelSweeps(CurrentSamples[] Currents, CurrentSamples[] Before, int Count, double ToCome, double Residue)
 {
     // The first sweeps only carry the wave outwards; there is nothing to mix yet.
     private const int SweepsBeforeMixing = 3;
 
-    // One lucky sweep does not promise that the next one will be as good.
+    // One lucky sweep does not promise that the next one will be as good, nor a bad one that nothing ever comes.
     private const double LeastShare = 0.1;
+    private const double MostShare = 0.98;
+
+    // Mixing makes changes shrink unevenly: they are judged over so many sweeps.
+    private const int SweepsJudged = 4;
 
     /// <summary>Sweeps until the currents have settled.</summary>
     /// <param name="exchange">The panels.</param>
-    internal static PanelSweeps Run(PanelExchange exchange)
+    /// <param name="settled">At what residue to stop [-].</param>
+    /// <param name="most">After how many sweeps to give up.</param>
+    internal static PanelSweeps Run(PanelExchange exchange, double settled = Illumination.SettledResidue, int most = Illumination.MostSweeps)
     {
-        SweepAcceleration acceleration = new();
         CurrentSamples[] before = [.. Enumerable.Repeat(CurrentSamples.None, exchange.Count)];
         CurrentSamples[] after = exchange.Sweep(before);
-        int count = 1;
-        double change = 1.0, residue = exchange.Count < 2 ? 0.0 : 1.0;
-        while (residue > Illumination.SettledResidue && count < Illumination.MostSweeps)
+        if (exchange.Count < 2)
         {
-            before = count < SweepsBeforeMixing ? after : acceleration.Next(before, after);
-            after = exchange.Sweep(before);
-            count++;
-            double earlier = change;
-            change = Change(before, after);
-            residue = Missing(change, earlier);
+            return new PanelSweeps(after, before, 1, 0.0, 0.0);
         }
 
-        return new PanelSweeps(after, before, count, residue);
+        SweepAcceleration acceleration = new();
+        List<double> changes = [1.0];
+        double toCome = 1.0;
+        while (toCome * changes[^1] > settled && changes.Count < most)
+        {
+            before = changes.Count < SweepsBeforeMixing ? after : acceleration.Next(before, after);
+            after = exchange.Sweep(before);
+            changes.Add(Change(before, after));
+            toCome = StillToCome(changes);
+        }
+
+        return new PanelSweeps(after, before, changes.Count, toCome, toCome * changes[^1]);
     }
 
     // Changes that shrink by a share ρ each time leave ρ/(1 − ρ) of the last one undone.
-    private static double Missing(double change, double earlier)
+    private static double StillToCome(List<double> changes)
     {
-        double share = Math.Max(change / earlier, LeastShare);
-        return share < 1.0 ? Math.Min(change, change * share / (1.0 - share)) : change;
+        int last = changes.Count - 1, first = Math.Max(0, last - SweepsJudged);
+        double lately = Math.Pow(changes[last] / changes[first], 1.0 / (last - first));
+        double share = Math.Clamp(lately, LeastShare, MostShare);
+        return share / (1.0 - share);
     }
 
     private static double Change(CurrentSamples[] before, CurrentSamples[] after)

@@ -24,6 +24,7 @@ internal static class SheetJump
     {
         Vector flow = field.PowerDensity;
         double length = flow.Length;
+        // Not a number where a cell of another panel stands exactly in this one: panels that cross hear nothing of each other there.
         if (!(length > 0.0))
         {
             (electric, magnetic) = (default, default);

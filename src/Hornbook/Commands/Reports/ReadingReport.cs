@@ -59,7 +59,7 @@ internal class ReadingReport(Reading reading)
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public double? PanelResidueRatio { get; } = reading.Panels?.Residue;
 
-    /// <summary>How much the last sweep still moved the link, where the panels have not settled.</summary>
+    /// <summary>How much the link may still move, where the panels have not settled.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public double? PanelUnsettledDb { get; } = reading.Panels is { IsSettled: false } unsettled ? unsettled.UnsettledDb : null;
 
@@ -80,7 +80,7 @@ internal class ReadingReport(Reading reading)
     }
 
     private string Settling() => PanelUnsettledDb is { } moved
-        ? $"NOT SETTLED: the wave goes to and fro between panels, and the last sweep still moved the link by {Show.Db(moved)}"
+        ? $"NOT SETTLED: the wave goes to and fro between panels, and the link may still move by {Show.FineDb(moved)}"
         : PanelSweepsCount == 1 ? "one panel alone: there is nothing to settle"
         : $"settled: {Show.Fixed(100.0 * (PanelResidueRatio ?? 0.0), 2, "%")} of the currents on them is still missing";
 
