@@ -17,15 +17,17 @@ public sealed class CurrentSamples
     /// <param name="magnetic">M dS [V m], length n.</param>
     /// <exception cref="ArgumentException">The lengths differ.</exception>
     public CurrentSamples(ReadOnlySpan<Vector> points, ReadOnlySpan<ComplexVector> electric, ReadOnlySpan<ComplexVector> magnetic)
+        : this(points.ToArray(), electric.ToArray(), magnetic.ToArray())
     {
         if (points.Length != electric.Length || points.Length != magnetic.Length)
         {
             throw new ArgumentException($"{points.Length} points, {electric.Length} electric and {magnetic.Length} magnetic currents; the three lengths must be equal");
         }
+    }
 
-        _points = points.ToArray();
-        _electric = electric.ToArray();
-        _magnetic = magnetic.ToArray();
+    private CurrentSamples(Vector[] points, ComplexVector[] electric, ComplexVector[] magnetic)
+    {
+        (_points, _electric, _magnetic) = (points, electric, magnetic);
         _dual = Array.ConvertAll(_magnetic, m => m * new Complex(0.0, 1.0 / Constants.VacuumImpedance));
         Kind = KindOf(_electric, _magnetic);
     }
@@ -54,11 +56,14 @@ public sealed class CurrentSamples
     /// <summary>As the kernel walks them.</summary>
     internal CurrentSpans Spans => new(_points, _electric, _dual, Kind);
 
+    /// <summary>Samples that keep the arrays given, of one length, which nobody writes to any more.</summary>
+    internal static CurrentSamples Keeping(Vector[] points, ComplexVector[] electric, ComplexVector[] magnetic) => new(points, electric, magnetic);
+
     /// <summary>The same currents held in a pose: points and vectors of the own frame expressed in the bench frame.</summary>
     public CurrentSamples Posed(Pose pose)
     {
         Frame frame = Frame.Of(pose);
-        return new CurrentSamples(
+        return Keeping(
             Array.ConvertAll(_points, frame.Place), Array.ConvertAll(_electric, frame.Turn), Array.ConvertAll(_magnetic, frame.Turn));
     }
 

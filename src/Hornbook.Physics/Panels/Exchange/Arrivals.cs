@@ -10,21 +10,23 @@ namespace Hornbook.Physics.Panels.Exchange;
 /// </remarks>
 internal sealed class Arrivals
 {
-    private Arrivals(FieldSample[] front, FieldSample[] back) => (Front, Back) = (front, back);
+    private readonly int _count;
+    private FieldSample[]? _front;
+    private FieldSample[]? _back;
 
-    /// <summary>From the side to which the front looks.</summary>
-    internal FieldSample[] Front { get; }
-
-    /// <summary>From the other side.</summary>
-    internal FieldSample[] Back { get; }
+    private Arrivals(int count, FieldSample[]? front, FieldSample[]? back) => (_count, _front, _back) = (count, front, back);
 
     /// <summary>Nothing arrives.</summary>
     /// <param name="count">Cells and feet.</param>
-    internal static Arrivals None(int count) => new(new FieldSample[count], new FieldSample[count]);
+    internal static Arrivals None(int count) => new(count, null, null);
 
     /// <summary>The same in arrays of their own, to which more can be added.</summary>
-    internal Arrivals Copy() => new([.. Front], [.. Back]);
+    internal Arrivals Copy() => new(_count, (FieldSample[]?)_front?.Clone(), (FieldSample[]?)_back?.Clone());
 
-    /// <summary>Those that meet a face.</summary>
-    internal FieldSample[] On(SheetFace face) => face == SheetFace.Front ? Front : Back;
+    /// <summary>Those that meet a face; none where nothing was ever added to it.</summary>
+    internal ReadOnlySpan<FieldSample> On(SheetFace face) => face == SheetFace.Front ? _front : _back;
+
+    /// <summary>Those that meet a face, to add to.</summary>
+    internal FieldSample[] AddTo(SheetFace face) =>
+        face == SheetFace.Front ? _front ??= new FieldSample[_count] : _back ??= new FieldSample[_count];
 }

@@ -30,7 +30,7 @@ internal sealed class Mouth
     internal Arrivals Light(PanelInPlace panel)
     {
         Arrivals arrivals = panel.Nothing();
-        Way.Between(Body, panel, Wavenumber).Add(Currents, arrivals);
+        Way.Between(Body, panel, Wavenumber, Way.FewPairsOnce).Add(Currents, arrivals);
         return arrivals;
     }
 }

@@ -1,3 +1,4 @@
+using Hornbook.Physics.Panels.Sheets;
 using Hornbook.Physics.Radiation;
 using Complex = System.Numerics.Complex;
 
@@ -37,14 +38,7 @@ internal sealed class PanelExchange
     internal Complex Echo(int panel, CurrentSamples currents)
     {
         Arrivals light = _panels[panel].FromSource;
-        Complex sum = Complex.Zero;
-        for (int i = 0; i < currents.Count; i++)
-        {
-            FieldSample field = light.Front[i].Plus(light.Back[i]);
-            sum += ComplexVector.Dot(field.Electric, currents.Electric[i]) - ComplexVector.Dot(field.Magnetic, currents.Magnetic[i]);
-        }
-
-        return sum;
+        return Echo(light.On(SheetFace.Front), currents) + Echo(light.On(SheetFace.Back), currents);
     }
 
     /// <summary>Lets every panel answer once, from the source outwards, to what the others send at that moment.</summary>
@@ -68,6 +62,17 @@ internal sealed class PanelExchange
         }
 
         return currents;
+    }
+
+    private static Complex Echo(ReadOnlySpan<FieldSample> light, CurrentSamples currents)
+    {
+        Complex sum = Complex.Zero;
+        for (int i = 0; i < Math.Min(light.Length, currents.Count); i++)
+        {
+            sum += ComplexVector.Dot(light[i].Electric, currents.Electric[i]) - ComplexVector.Dot(light[i].Magnetic, currents.Magnetic[i]);
+        }
+
+        return sum;
     }
 
     private static PanelExchange Of(Mouth mouth, IReadOnlyList<PosedPanel> posed, Standing[] earlier)

@@ -62,41 +62,59 @@ internal sealed class PanelInPlace
         int count = Cells.Points.Length;
         ComplexVector[] electric = new ComplexVector[count];
         ComplexVector[] magnetic = new ComplexVector[count];
-        AddEdges(arrivals, SheetFace.Front, electric);
-        AddEdges(arrivals, SheetFace.Back, electric);
+        Add(arrivals, SheetFace.Front, electric, magnetic);
+        Add(arrivals, SheetFace.Back, electric, magnetic);
+        ToMoments(electric);
+        ToMoments(magnetic);
+        return CurrentSamples.Keeping(Cells.Points, electric, magnetic);
+    }
+
+    private void Add(Arrivals arrivals, SheetFace face, ComplexVector[] electric, ComplexVector[] magnetic)
+    {
+        if (arrivals.On(face).IsEmpty)
+        {
+            return;
+        }
+
+        int count = electric.Length;
         if (count < WorthSharing)
         {
-            AddJumps(arrivals, electric, magnetic, 0, count);
+            AddJumps(arrivals, face, electric, magnetic, 0, count);
         }
         else
         {
             int pieces = (count + Piece - 1) / Piece;
-            Parallel.For(0, pieces, piece => AddJumps(arrivals, electric, magnetic, piece * Piece, Math.Min(count, (piece + 1) * Piece)));
+            Parallel.For(0, pieces, piece => AddJumps(arrivals, face, electric, magnetic, piece * Piece, Math.Min(count, (piece + 1) * Piece)));
         }
 
-        return new CurrentSamples(Cells.Points, electric, magnetic);
+        AddEdges(arrivals.On(face)[count..], face, electric);
     }
 
-    private void AddEdges(Arrivals arrivals, SheetFace face, ComplexVector[] densities)
+    private void AddEdges(ReadOnlySpan<FieldSample> atRim, SheetFace face, ComplexVector[] densities)
     {
-        ReadOnlySpan<FieldSample> atRim = arrivals.On(face).AsSpan(Cells.Points.Length);
         if (Posed.Panel.Edges is { } edges && atRim.ContainsAnyExcept(default(FieldSample)))
         {
             FringeCurrents.Add(edges, _feet, atRim, face, Posed.Panel.Wavenumber, densities);
         }
     }
 
-    // Densities become moments: times the area of the cell.
-    private void AddJumps(Arrivals arrivals, ComplexVector[] electric, ComplexVector[] magnetic, int first, int last)
+    private void ToMoments(ComplexVector[] densities)
+    {
+        for (int i = 0; i < densities.Length; i++)
+        {
+            densities[i] *= Posed.Panel.Cells[i].Area;
+        }
+    }
+
+    private void AddJumps(Arrivals arrivals, SheetFace face, ComplexVector[] electric, ComplexVector[] magnetic, int first, int last)
     {
         ISheetResponse response = Posed.Panel.Response;
+        ReadOnlySpan<FieldSample> fields = arrivals.On(face);
         for (int i = first; i < last; i++)
         {
-            double area = Posed.Panel.Cells[i].Area;
-            SheetJump.Of(response, SheetFace.Front, _normals[i], _across[i], arrivals.Front[i], out ComplexVector frontJ, out ComplexVector frontM);
-            SheetJump.Of(response, SheetFace.Back, _normals[i], _across[i], arrivals.Back[i], out ComplexVector backJ, out ComplexVector backM);
-            electric[i] = (electric[i] + frontJ + backJ) * area;
-            magnetic[i] = (frontM + backM) * area;
+            SheetJump.Of(response, face, _normals[i], _across[i], fields[i], out ComplexVector j, out ComplexVector m);
+            electric[i] += j;
+            magnetic[i] += m;
         }
     }
 

@@ -8,29 +8,39 @@ namespace Hornbook.Physics.Panels.Exchange;
 /// <remarks>A current belongs to the side of a flat panel's plane on which it flows. At a bent panel the flow of power at each cell decides.</remarks>
 internal sealed class Way
 {
+    /// <summary>To sort and plan takes longer than so few pairs take to be summed once.</summary>
+    internal const long FewPairsOnce = 2_000_000;
+
+    // The same for a way that is gone several times.
+    private const long FewPairs = 100_000;
+
     private readonly PanelInPlace _panel;
     private readonly Leg[] _legs;
 
     private Way(PanelInPlace panel, Leg[] legs) => (_panel, _legs) = (panel, legs);
 
     /// <summary>The way from a body to a panel.</summary>
-    internal static Way Between(Body body, PanelInPlace panel, double wavenumber)
+    /// <param name="body">What sends.</param>
+    /// <param name="panel">What receives.</param>
+    /// <param name="wavenumber">k [1/m].</param>
+    /// <param name="fewPairs">Up to so many pairs of sample and observer are summed directly.</param>
+    internal static Way Between(Body body, PanelInPlace panel, double wavenumber, long fewPairs = FewPairs)
     {
         if (!panel.IsFlat)
         {
-            return new Way(panel, [Leg.Of(body, SheetFace.Front, panel, wavenumber)]);
+            return new Way(panel, [Leg.Of(body, SheetFace.Front, panel, wavenumber, fewPairs)]);
         }
 
         Body? inFront = body.Where(panel.IsInFront), behind = body.Where(point => !panel.IsInFront(point));
         List<Leg> legs = [];
         if (inFront is not null)
         {
-            legs.Add(Leg.Of(inFront, SheetFace.Front, panel, wavenumber));
+            legs.Add(Leg.Of(inFront, SheetFace.Front, panel, wavenumber, fewPairs));
         }
 
         if (behind is not null)
         {
-            legs.Add(Leg.Of(behind, SheetFace.Back, panel, wavenumber));
+            legs.Add(Leg.Of(behind, SheetFace.Back, panel, wavenumber, fewPairs));
         }
 
         return new Way(panel, [.. legs]);
@@ -43,7 +53,7 @@ internal sealed class Way
         {
             if (_panel.IsFlat)
             {
-                leg.Add(currents, arrivals.On(leg.Face));
+                leg.Add(currents, arrivals.AddTo(leg.Face));
             }
             else
             {
@@ -54,26 +64,23 @@ internal sealed class Way
 
     private void AddByFlow(Leg leg, CurrentSamples currents, Arrivals arrivals)
     {
-        FieldSample[] fields = new FieldSample[arrivals.Front.Length];
+        FieldSample[] fields = new FieldSample[_panel.Ears.Points.Length];
         leg.Add(currents, fields);
         for (int i = 0; i < fields.Length; i++)
         {
-            ref FieldSample sum = ref arrivals.On(_panel.FaceAt(i, fields[i]))[i];
+            ref FieldSample sum = ref arrivals.AddTo(_panel.FaceAt(i, fields[i]))[i];
             sum = sum.Plus(fields[i]);
         }
     }
 
     private sealed record Leg(Body Part, SheetFace Face, PanelInPlace Panel, double Wavenumber, FieldTransfer? Transfer)
     {
-        // To sort and plan takes longer than so few pairs of source and ear take to be summed.
-        private const long FewPairs = 2_000_000;
-
         // Of the largest field there; the sweeps stop at four times as much.
         private const double Tolerance = 5e-4;
 
-        internal static Leg Of(Body part, SheetFace face, PanelInPlace panel, double wavenumber)
+        internal static Leg Of(Body part, SheetFace face, PanelInPlace panel, double wavenumber, long fewPairs)
         {
-            bool isFew = (long)part.Points.Length * panel.Ears.Points.Length <= FewPairs;
+            bool isFew = (long)part.Points.Length * panel.Ears.Points.Length <= fewPairs;
             return new Leg(
                 part, face, panel, wavenumber, isFew ? null : FieldTransfer.Between(part.Tree, panel.Ears.Tree, wavenumber, Tolerance));
         }
