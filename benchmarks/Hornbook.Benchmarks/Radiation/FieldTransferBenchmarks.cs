@@ -35,7 +35,7 @@ public class FieldTransferBenchmarks
     public void DirectOnAllCores() => RadiatedField.EvaluateMap(_bodies.Currents, TransferBodies.Wavenumber, _bodies.Observers, _bodies.Fields);
 
     [Benchmark]
-    public void TransferOnAllCores() => _plan.AddFromFirst(_bodies.Currents, _bodies.Fields);
+    public void TransferOnAllCores() => _plan.Add(_bodies.Currents, _bodies.Fields);
 
     [Benchmark]
     public object TreesAndPlan() => _bodies.Plan();

@@ -34,16 +34,18 @@ public sealed record Curve(Abscissa Abscissa, IReadOnlyList<CurvePoint> Points)
         ArgumentNullException.ThrowIfNull(scene);
         ArgumentNullException.ThrowIfNull(demonstration);
         IReadOnlyList<Setting> settings = demonstration.Course(scene.Plan);
+        cancellation.ThrowIfCancellationRequested();
+        PanelWaves[]? waves = CourseWaves.IsFor(scene, settings) ? CourseWaves.Of(scene, settings, progress, cancellation) : null;
         CurvePoint[] points = new CurvePoint[settings.Count];
         int done = 0;
         void Compute(int i)
         {
-            points[i] = PointOf(scene, settings[i]);
-            progress?.Report((double)Interlocked.Increment(ref done) / points.Length);
+            points[i] = waves is null ? PointOf(scene, settings[i]) : PointOf(scene, settings[i], waves[i]);
+            int known = Interlocked.Increment(ref done);
+            progress?.Report(waves is null ? (double)known / points.Length : 1.0);
         }
 
         // The first alone: where only the receiver moves, the others then find the panels solved.
-        cancellation.ThrowIfCancellationRequested();
         Compute(0);
         Parallel.For(1, points.Length, new ParallelOptions { CancellationToken = cancellation }, Compute);
         return new Curve(demonstration.Abscissa, points);
@@ -57,7 +59,12 @@ public sealed record Curve(Abscissa Abscissa, IReadOnlyList<CurvePoint> Points)
     {
         ArgumentNullException.ThrowIfNull(scene);
         ArgumentNullException.ThrowIfNull(setting);
-        Reading reading = scene.Read(setting.Source, setting.Receiver, setting.Panels);
+        return PointOf(scene, setting, scene.Waves(setting.Source, setting.Receiver, setting.Panels));
+    }
+
+    private static CurvePoint PointOf(Scene scene, Setting setting, PanelWaves panels)
+    {
+        Reading reading = scene.Read(setting.Source, setting.Receiver, setting.Panels, panels);
         DetectionChain chain = scene.Plan.Detection;
         double swing = Decibels.ToRatio(reading.RippleDb);
         return new CurvePoint(setting, reading, chain.Hear(reading.ReceivedPower / swing), chain.Hear(reading.ReceivedPower * swing));

@@ -1,6 +1,5 @@
 using Hornbook.Physics;
 using Hornbook.Physics.Antennas;
-using Hornbook.Physics.Panels;
 using Complex = System.Numerics.Complex;
 
 namespace Hornbook.Bench.Readings;
@@ -21,23 +20,22 @@ internal sealed record LinkParts(
     /// <summary>Mouth to mouth [m].</summary>
     internal double Distance => (ReceiverPose.Position - SourcePose.Position).Length;
 
-    internal static LinkParts Of(Illumination lit, Antenna source, Pose sourcePose, Antenna receiver, Pose receiverPose)
+    internal static LinkParts Of(Antenna source, Pose sourcePose, Antenna receiver, Pose receiverPose, PanelWaves panels)
     {
-        IReadOnlyList<Complex> waves = lit.Parts(receiver, receiverPose);
-        LinkWay straight = new(waves[0], receiverPose.Position, sourcePose.Position);
-        List<LinkWay> ways = [straight, .. lit.Panels.Select((_, i) => new LinkWay(waves[i + 1], lit.Brightest(i), lit.Brightest(i)))];
-        return new LinkParts(source, sourcePose, receiver, receiverPose, ways, SolutionOf(lit, receiver, receiverPose, Sum(ways)));
+        LinkWay straight = new(Physics.Links.Link.Amplitude(source, sourcePose, receiver, receiverPose), receiverPose.Position, sourcePose.Position);
+        List<LinkWay> ways = [straight, .. panels.Parts.Zip(panels.Brightest, (wave, place) => new LinkWay(wave, place, place))];
+        return new LinkParts(source, sourcePose, receiver, receiverPose, ways, SolutionOf(panels, Sum(ways)));
     }
 
-    private static PanelSolution? SolutionOf(Illumination lit, Antenna receiver, Pose pose, Complex wave)
+    private static PanelSolution? SolutionOf(PanelWaves panels, Complex wave)
     {
-        if (lit.Panels.Count == 0)
+        if (panels.Parts.Count == 0)
         {
             return null;
         }
 
-        double unsettledDb = lit.IsSettled ? 0.0 : 2.0 * Decibels.FromRatio(1.0 + (lit.Unsettled(receiver, pose) / wave.Magnitude));
-        return new PanelSolution(lit.Sweeps, lit.Residue, lit.IsSettled, unsettledDb);
+        double unsettledDb = panels.IsSettled ? 0.0 : 2.0 * Decibels.FromRatio(1.0 + (panels.Unsettled / wave.Magnitude));
+        return new PanelSolution(panels.Sweeps, panels.Residue, panels.IsSettled, unsettledDb);
     }
 
     private static Complex Sum(IReadOnlyList<LinkWay> ways) => ways.Aggregate(Complex.Zero, (sum, way) => sum + way.Wave);

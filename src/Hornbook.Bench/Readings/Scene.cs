@@ -78,19 +78,25 @@ public sealed class Scene
     /// <param name="receiver">The receiving end.</param>
     /// <param name="panels">The panels; those that lie aside are left out, the table top is taken from the plan.</param>
     /// <exception cref="ArgumentOutOfRangeException">The two mouths stand in the same place.</exception>
-    public Reading Read(SourceEnd source, ReceiverEnd receiver, IReadOnlyList<BenchPanel> panels)
+    public Reading Read(SourceEnd source, ReceiverEnd receiver, IReadOnlyList<BenchPanel> panels) =>
+        Read(source, receiver, panels, Waves(source, receiver, panels));
+
+    /// <summary>What the panels do to the link with everything as given: what a reading takes long for.</summary>
+    internal PanelWaves Waves(SourceEnd source, ReceiverEnd receiver, IReadOnlyList<BenchPanel> panels)
     {
-        ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(receiver);
-        ArgumentNullException.ThrowIfNull(panels);
+        return PanelWaves.Of(Light(source, panels), Antenna(receiver.Antenna), receiver.Pose);
+    }
+
+    /// <summary>The reading with everything as given, where it is known what the panels do.</summary>
+    internal Reading Read(SourceEnd source, ReceiverEnd receiver, IReadOnlyList<BenchPanel> panels, PanelWaves waves)
+    {
         Antenna sending = Antenna(source.Antenna);
         Antenna receiving = Antenna(receiver.Antenna);
-        Illumination lit = Light(source, panels);
-        LinkParts parts = LinkParts.Of(lit, sending, source.Pose, receiving, receiver.Pose);
+        LinkParts parts = LinkParts.Of(sending, source.Pose, receiving, receiver.Pose, waves);
         double power = parts.Link * source.Power;
-        double distance = (receiver.Pose.Position - source.Pose.Position).Length;
         double rippleDb = StandingRipple.HalfWidthDb(
-            sending, receiving, distance, lit.SourceEcho().Magnitude, _lights.Echo(receiving, receiver.Pose, panels));
+            sending, receiving, parts.Distance, waves.SourceEcho.Magnitude, _lights.Echo(receiving, receiver.Pose, panels));
         return new Reading(
             parts.Link,
             Link.Mismatch(sending, receiving),

@@ -80,7 +80,15 @@ public sealed class Illumination
     {
         ArgumentNullException.ThrowIfNull(receiver);
         Complex direct = Links.Link.Amplitude(_source, _sourcePose, receiver, receiverPose);
-        return [direct, .. _currents.Select(panel => Received(receiver, receiverPose, panel))];
+        return [direct, .. PanelParts(receiver, receiverPose)];
+    }
+
+    /// <summary>The part of that wave by way of each panel, in the order given [-].</summary>
+    /// <inheritdoc cref="Parts"/>
+    public IReadOnlyList<Complex> PanelParts(Antenna receiver, Pose receiverPose)
+    {
+        ArgumentNullException.ThrowIfNull(receiver);
+        return [.. _currents.Select(panel => Received(receiver, receiverPose, panel))];
     }
 
     /// <summary>How much the link's wave may still move [-], by what the last sweep moved it and how the changes shrink: the uncertainty of a bench that has not settled.</summary>
@@ -119,10 +127,10 @@ public sealed class Illumination
 
         fields.Span[..points.Length].Clear();
         Body map = Body.Of(points.ToArray(), Frame.Of(default));
-        FieldTransfer.Between(_mouth.Body.Tree, map.Tree, _source.Wavenumber).AddFromFirst(_mouth.Currents, fields);
+        FieldTransfer.Between(_mouth.Body.Tree, map.Tree, _source.Wavenumber).Add(_mouth.Currents, fields);
         for (int i = 0; i < Panels.Count; i++)
         {
-            FieldTransfer.Between(_exchange.Cells(i).Tree, map.Tree, _source.Wavenumber).AddFromFirst(_currents[i], fields);
+            FieldTransfer.Between(_exchange.Cells(i).Tree, map.Tree, _source.Wavenumber).Add(_currents[i], fields);
         }
     }
 

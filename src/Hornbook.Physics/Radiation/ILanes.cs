@@ -1,10 +1,10 @@
 namespace Hornbook.Physics.Radiation;
 
-/// <summary>Several doubles that one instruction works on. The kernel is written once over this and runs at the width of the machine.</summary>
+/// <summary>Several numbers that one instruction works on, doubles or floats. The kernel is written once over this and runs at the width of the machine.</summary>
 internal interface ILanes<TSelf>
     where TSelf : unmanaged, ILanes<TSelf>
 {
-    /// <summary>How many doubles.</summary>
+    /// <summary>How many.</summary>
     static abstract int Count { get; }
 
     /// <summary>The same number in every lane.</summary>

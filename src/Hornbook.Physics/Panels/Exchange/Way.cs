@@ -90,7 +90,7 @@ internal sealed class Way
             CurrentSamples currents = Part.Chosen(whole);
             if (Transfer is not null)
             {
-                Transfer.AddFromFirst(currents, fields);
+                Transfer.Add(currents, fields);
                 return;
             }
 

@@ -2,8 +2,11 @@ namespace Hornbook.Physics.Radiation.Transfers;
 
 /// <summary>The field of one box of samples in another box, as coefficients of polynomials: sources to nodes, nodes to nodes, nodes to coefficients.</summary>
 /// <remarks>Eq. radiation (12), from right to left.</remarks>
-internal static class CoarseField<T>
+/// <typeparam name="T">Registers for what goes to and from the nodes.</typeparam>
+/// <typeparam name="TField">Registers for what goes from node to node.</typeparam>
+internal static class CoarseField<T, TField>
     where T : unmanaged, ILanes<T>
+    where TField : unmanaged, ILanes<TField>
 {
     /// <summary>Fills the coefficients.</summary>
     /// <param name="pair">Sources in its first box, observers in its second.</param>
@@ -33,7 +36,7 @@ internal static class CoarseField<T>
             (electric.Span[n], dual.Span[n]) = Channels<T>.Read(sums.Span[(n * Channels<T>.Width)..]);
         }
 
-        FieldKernel<T>.Evaluate(new CurrentSpans(nodes.Span, electric.Span, dual.Span, kind), wavenumber, places.Span, fields.Span);
+        FieldKernel<TField>.Evaluate(new CurrentSpans(nodes.Span, electric.Span, dual.Span, kind), wavenumber, places.Span, fields.Span);
         for (int n = 0; n < to.Count; n++)
         {
             Channels<T>.Write(fields.Span[n].Electric, fields.Span[n].Magnetic, coefficients[(n * Channels<T>.Width)..]);

@@ -20,6 +20,7 @@ internal sealed class OneWay
     private readonly ObserverPart[] _parts;
     private readonly double _wavenumber;
     private readonly bool _isShared;
+    private readonly bool _inFloats;
 
     /// <summary>A transfer.</summary>
     /// <param name="sources">The body of the sources.</param>
@@ -27,9 +28,10 @@ internal sealed class OneWay
     /// <param name="pairs">A source box first, an observer box second; every sample with every other exactly once.</param>
     /// <param name="wavenumber">k [1/m].</param>
     /// <param name="cost">What it will take on one core [ns].</param>
-    internal OneWay(SampleTree sources, SampleTree observers, IEnumerable<BoxPair> pairs, double wavenumber, double cost)
+    /// <param name="inFloats">Whether fields are summed in single precision: twice as many in a register, to a few parts in a hundred thousand.</param>
+    internal OneWay(SampleTree sources, SampleTree observers, IEnumerable<BoxPair> pairs, double wavenumber, double cost, bool inFloats = false)
     {
-        (_sources, _observers, _wavenumber, _isShared) = (sources, observers, wavenumber, cost > WorthSharing);
+        (_sources, _observers, _wavenumber, _isShared, _inFloats) = (sources, observers, wavenumber, cost > WorthSharing, inFloats);
         ILookup<bool, BoxPair> byKind = pairs.ToLookup(p => p.IsCoarse);
         _coarse = [.. byKind[true]];
         _nodesBefore = new int[_coarse.Length + 1];
@@ -55,21 +57,36 @@ internal sealed class OneWay
 
         if (Vector512.IsHardwareAccelerated)
         {
-            Add<Lanes512>(currents, fields);
+            Add<Lanes512, SingleLanes512>(currents, fields);
         }
         else if (Vector256.IsHardwareAccelerated)
         {
-            Add<Lanes256>(currents, fields);
+            Add<Lanes256, SingleLanes256>(currents, fields);
         }
         else
         {
-            Add<Lanes128>(currents, fields);
+            Add<Lanes128, SingleLanes128>(currents, fields);
         }
     }
 
     /// <summary>The same with registers of a given width.</summary>
-    internal void Add<T>(CurrentSamples currents, Memory<FieldSample> fields)
+    internal void Add<T, TSingle>(CurrentSamples currents, Memory<FieldSample> fields)
         where T : unmanaged, ILanes<T>
+        where TSingle : unmanaged, ILanes<TSingle>
+    {
+        if (_inFloats)
+        {
+            AddAll<T, TSingle>(currents, fields);
+        }
+        else
+        {
+            AddAll<T, T>(currents, fields);
+        }
+    }
+
+    private void AddAll<T, TField>(CurrentSamples currents, Memory<FieldSample> fields)
+        where T : unmanaged, ILanes<T>
+        where TField : unmanaged, ILanes<TField>
     {
         int width = Channels<T>.Width;
         using Rented<ComplexVector> electric = new(currents.Count), dual = new(currents.Count);
@@ -77,9 +94,9 @@ internal sealed class OneWay
         Sort<T>(currents, electric.Span, dual.Span, channels.Span);
         (ComplexVector[] j, ComplexVector[] m, double[] all, double[] nodes) = (electric.Array, dual.Array, channels.Array, coefficients.Array);
         CurrentKind kind = currents.Kind;
-        Each(_coarse.Length, i => CoarseField<T>.Fill(
+        Each(_coarse.Length, i => CoarseField<T, TField>.Fill(
             _coarse[i], _sources, _observers.Axes, all, kind, _wavenumber, nodes.AsSpan(_nodesBefore[i] * width, _coarse[i].SecondGrid!.Value.Count * width)));
-        Each(_parts.Length, i => AddPart<T>(_parts[i], new CurrentSpans(_sources.Points, j.AsSpan(0, currents.Count), m.AsSpan(0, currents.Count), kind), nodes, fields.Span));
+        Each(_parts.Length, i => AddPart<T, TField>(_parts[i], new CurrentSpans(_sources.Points, j.AsSpan(0, currents.Count), m.AsSpan(0, currents.Count), kind), nodes, fields.Span));
     }
 
     private static IEnumerable<SampleBox> Parts(SampleBox box, int most) =>
@@ -112,8 +129,9 @@ internal sealed class OneWay
         }
     }
 
-    private void AddPart<T>(ObserverPart part, CurrentSpans currents, ReadOnlySpan<double> coefficients, Span<FieldSample> fields)
+    private void AddPart<T, TField>(ObserverPart part, CurrentSpans currents, ReadOnlySpan<double> coefficients, Span<FieldSample> fields)
         where T : unmanaged, ILanes<T>
+        where TField : unmanaged, ILanes<TField>
     {
         int width = Channels<T>.Width;
         using Rented<double> sums = new(part.Box.Count * width);
@@ -126,12 +144,13 @@ internal sealed class OneWay
         for (int i = 0; i < part.Box.Count; i++)
         {
             (ComplexVector e, ComplexVector h) = Channels<T>.Read(sums.Span[(i * width)..]);
-            Sum(ref fields[_observers.Order[part.Box.First + i]], e, h);
+            ref FieldSample sum = ref fields[_observers.Order[part.Box.First + i]];
+            sum = sum.Plus(new FieldSample(e, h));
         }
 
         foreach (BoxPair pair in part.Direct)
         {
-            AddDirect<T>(currents.Slice(pair.First.First, pair.First.Count), part.Box.Holds(pair.Second) ? pair.Second : part.Box, fields);
+            AddDirect<TField>(currents.Slice(pair.First.First, pair.First.Count), part.Box.Holds(pair.Second) ? pair.Second : part.Box, fields);
         }
     }
 
@@ -153,10 +172,8 @@ internal sealed class OneWay
         FieldKernel<T>.Evaluate(currents, _wavenumber, _observers.Points.Slice(box.First, box.Count), room.Span);
         for (int i = 0; i < box.Count; i++)
         {
-            Sum(ref fields[_observers.Order[box.First + i]], room.Span[i].Electric, room.Span[i].Magnetic);
+            ref FieldSample sum = ref fields[_observers.Order[box.First + i]];
+            sum = sum.Plus(room.Span[i]);
         }
     }
-
-    private static void Sum(ref FieldSample field, in ComplexVector electric, in ComplexVector magnetic) =>
-        field = new FieldSample(field.Electric + electric, field.Magnetic + magnetic);
 }

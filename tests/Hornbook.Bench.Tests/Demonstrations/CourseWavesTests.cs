@@ -1,0 +1,63 @@
+using CsCheck;
+using Hornbook.Bench.Demonstrations;
+using Hornbook.Bench.Demonstrations.Panels;
+using Hornbook.Bench.Layout;
+using Hornbook.Bench.Readings;
+using Hornbook.Bench.Tests.Demonstrations.Panels;
+using Hornbook.Physics;
+using Hornbook.Physics.Panels.Outlines;
+using Hornbook.Testing;
+using Xunit;
+
+namespace Hornbook.Bench.Tests.Demonstrations;
+
+[Trait("Cost", "Slow")]
+public sealed class CourseWavesTests
+{
+    private static readonly BenchPlan Plate = WaveBench.With(new RectangularSurface(0.15, 0.2), 0.4, 0.8, default);
+
+    private static double LevelDb(Scene scene, Setting setting) => Decibels.FromRatio(scene.Read(setting.Source, setting.Receiver, setting.Panels).Link);
+
+    [Fact]
+    public void What_lies_between_the_settings_solved_is_as_if_it_had_been_solved() =>
+        Gen.Select(Gen.Double[-0.3, 0.0], Gen.Double[0.05, 0.3], Gen.Int[40, 120]).Sample(
+            (from, way, points) =>
+            {
+                EdgeDemonstration pushed = new("pushed", "plate", from, from + way, points);
+                Scene scene = Scene.Of(Plate);
+                Curve curve = Curve.Of(scene, pushed, cancellation: CancellationToken.None);
+                double strongestDb = curve.Points.Max(point => Decibels.FromRatio(point.Reading.Link));
+                Assert.All(curve.Points.Where((_, i) => i % 7 == 3), point =>
+                {
+                    double levelDb = LevelDb(scene, point.Setting);
+
+                    // a twentieth of a decibel, and more where little is left of what the strongest setting has: the tolerances of the code
+                    double allowedDb = 0.05 + (0.003 * Math.Pow(10.0, (strongestDb - levelDb) / 20.0));
+                    Close.Absolute(levelDb, Decibels.FromRatio(point.Reading.Link), allowedDb);
+                });
+            },
+            iter: 4);
+
+    [Fact]
+    public void A_long_course_of_a_panel_is_for_it_and_one_of_the_receiver_alone_is_not()
+    {
+        Scene scene = Scene.Of(Plate);
+        Assert.True(CourseWaves.IsFor(scene, new EdgeDemonstration("pushed", "plate", -0.1, 0.1, 61).Course(Plate)));
+        Assert.False(CourseWaves.IsFor(scene, new EdgeDemonstration("short", "plate", -0.1, 0.1, 9).Course(Plate)));
+        Assert.False(CourseWaves.IsFor(scene, new PolarisationDemonstration("rolled", 0.0, Math.PI, 61).Course(Plate)));
+    }
+
+    [Fact]
+    public void Tells_its_progress_and_stops_when_asked()
+    {
+        Shares shares = new();
+        EdgeDemonstration pushed = new("pushed", "plate", -0.1, 0.1, 61);
+        Curve.Of(Scene.Of(Plate), pushed, shares, TestContext.Current.CancellationToken);
+        Assert.Equal(1.0, shares.Told.Max());
+        Assert.Contains(shares.Told, share => share is > 0.0 and < 1.0);
+
+        using CancellationTokenSource stopped = new();
+        stopped.Cancel();
+        Assert.Throws<OperationCanceledException>(() => Curve.Of(Scene.Of(Plate), pushed, cancellation: stopped.Token));
+    }
+}
