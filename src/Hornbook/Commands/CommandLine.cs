@@ -51,7 +51,7 @@ internal static class CommandLine
             TabletopCommand.Create(),
             CompletionCommand.Create(),
         };
-        root.SetAction((_, cancellation) => TabletopCommand.ServeAsync(null, TabletopHost.DefaultPort, true, cancellation));
+        root.SetAction((_, cancellation) => TabletopHost.RunAsync(null, TabletopHost.DefaultPort, openBrowser: true, shared: false, cancellation));
         HelpOption help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpWithExamples((HelpAction)help.Action!);
         help.Aliases.Clear();

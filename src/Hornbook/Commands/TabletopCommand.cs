@@ -19,24 +19,24 @@ internal static class TabletopCommand
             CustomParser = Port,
         };
         Option<bool> quiet = new("--no-browser") { Description = "Do not open a browser." };
+        Option<bool> share = new("--share") { Description = "Let others on the same network look on and move copies of their own." };
         Command command = new ExampledCommand("tabletop", "Opens the tabletop page: move and turn things, and hear the tone.")
         {
             Examples =
             [
                 ("hornbook tabletop my-bench.toml", "Show a bench of your own"),
+                ("hornbook tabletop --share my-bench.toml", "Let a class look on: it prints the address to give them"),
                 ("hornbook tabletop --port 0 --no-browser", "Only say where the page is, on any free port"),
             ],
         };
         command.Add(bench);
         command.Add(port);
         command.Add(quiet);
+        command.Add(share);
         command.SetAction((parsed, cancellation) =>
-            ServeAsync(parsed.GetValue(bench), parsed.GetValue(port), !parsed.GetValue(quiet), cancellation));
+            TabletopHost.RunAsync(parsed.GetValue(bench), parsed.GetValue(port), !parsed.GetValue(quiet), parsed.GetValue(share), cancellation));
         return command;
     }
-
-    internal static async Task<int> ServeAsync(string? benchPath, int port, bool openBrowser, CancellationToken cancellation) =>
-        await TabletopHost.RunAsync(benchPath, port, openBrowser, cancellation);
 
     private static int Port(ArgumentResult result)
     {

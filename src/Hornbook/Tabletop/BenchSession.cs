@@ -18,19 +18,24 @@ public sealed class BenchSession : IDisposable
 
     private readonly BenchDesk _desk;
     private readonly Following<Moment, ReadMoment?> _reader;
+    private BenchStep _opened;
     private DeskState _state;
     private (BenchThing Thing, Pose Pose)? _hand;
     private ReadMoment _read;
 
-    public BenchSession(BenchDesk desk, BenchAdvice advice)
+    /// <param name="desk">Which this window shows.</param>
+    /// <param name="advice">Of that desk.</param>
+    /// <param name="worker">On which readings that take long are made; null for any thread.</param>
+    public BenchSession(BenchDesk desk, BenchAdvice advice, TaskScheduler? worker = null)
     {
         ArgumentNullException.ThrowIfNull(desk);
         ArgumentNullException.ThrowIfNull(advice);
         _desk = desk;
         Advice = advice;
+        _opened = desk.Opened;
         _state = desk.Now;
         _read = Present.Read();
-        _reader = new Following<Moment, ReadMoment?>(TryRead, read => OnOwnThread(() => Show(read)));
+        _reader = new Following<Moment, ReadMoment?>(TryRead, read => OnOwnThread(() => Show(read)), worker);
         Sheet = SheetLayout.For(Plan);
         Strength = new StrengthSheets();
         Strength.Changed += Tell;
@@ -44,7 +49,7 @@ public sealed class BenchSession : IDisposable
     /// <summary>Brings what other windows and background work have to tell to the thread of this window.</summary>
     public Action<Action> OnOwnThread { get; set; } = static tell => tell();
 
-    public BenchAdvice Advice { get; }
+    public BenchAdvice Advice { get; private set; }
 
     /// <summary>The bench as it lies on the desk, without what is in hand.</summary>
     public BenchPlan Plan => _state.Plan;
@@ -111,6 +116,13 @@ public sealed class BenchSession : IDisposable
     public void Place(BenchThing thing, Pose pose)
     {
         Pose held = Sheet.Held(pose);
+        if (_desk.Forbids([]) is { } forbidden)
+        {
+            Refusal = forbidden;
+            Changed?.Invoke();
+            return;
+        }
+
         if (held == PoseOf(thing) || (thing.End is { } end && (held.Position - PoseOf(Other(end)).Position).Length < LeastGap))
         {
             return;
@@ -124,8 +136,9 @@ public sealed class BenchSession : IDisposable
     /// <param name="run">What belongs together when it comes in quick succession, such as the presses of one key.</param>
     public void Release(string? run = null)
     {
-        if (_hand is not { } hand)
+        if (_hand is not { } hand || _desk.Opened != _opened)
         {
+            _hand = null; // meanwhile another bench was opened: what was held is not on it
             return;
         }
 
@@ -146,6 +159,17 @@ public sealed class BenchSession : IDisposable
     {
         string name = Words.Name(end).ToLowerInvariant();
         Do($"taking {antenna} for the {name}", [BenchChange.ToText($"{name}.antenna", antenna)]);
+    }
+
+    /// <summary>Takes other advice from now on: of another desk, when that is what is shown.</summary>
+    public void TakeAdvice(BenchAdvice advice)
+    {
+        ArgumentNullException.ThrowIfNull(advice);
+        Advice.Changed -= Tell;
+        Advice = advice;
+        Advice.Changed += Tell;
+        _ = Advice.CompleteAsync();
+        Tell();
     }
 
     /// <summary>Shows the strength of the wave, or hides it.</summary>
@@ -221,7 +245,11 @@ public sealed class BenchSession : IDisposable
 
     private void TakeFromDesk() => OnOwnThread(() =>
     {
-        if (_desk.Now != _state)
+        if (_desk.Opened != _opened)
+        {
+            BeginAnew();
+        }
+        else if (_desk.Now != _state)
         {
             _state = _desk.Now;
             Sheet = Sheet.Grown(Plan);
@@ -234,6 +262,14 @@ public sealed class BenchSession : IDisposable
 
         Read();
     });
+
+    // Another bench lies on the desk: nothing of what was in hand, measured or asked is about it.
+    private void BeginAnew()
+    {
+        (_opened, _state, _hand) = (_desk.Opened, _desk.Now, null);
+        (Ruler, Asked, Refusal) = (null, null, null);
+        Sheet = SheetLayout.For(Plan);
+    }
 
     private Moment Present => new(_state, Source, Receiver, Panels, HasInHand);
 

@@ -1,37 +1,37 @@
+using System.Net;
+using Hornbook.Tabletop.Sharing;
+
 namespace Hornbook.Tabletop;
 
-/// <summary>Keeps the page to this machine: no other site may speak to it through the visitor's browser, and it loads nothing from elsewhere.</summary>
-public sealed class LoopbackOnly(RequestDelegate next)
+/// <summary>The door of this machine: whoever comes in by it is the person at the bench. Nobody else gets past it, unless there is a door for guests behind.</summary>
+public sealed class LoopbackOnly(RequestDelegate next, Share? share = null)
 {
     /// <summary>Names under which the page may be asked for.</summary>
     public static IReadOnlyList<string> Hosts { get; } = ["127.0.0.1", "localhost"];
 
-    /// <summary>Everything from here, nothing inline, nothing from elsewhere, no frames.</summary>
-    public const string ContentPolicy =
-        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; connect-src 'self'; "
-        + "base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
-
     public Task InvokeAsync(HttpContext context)
     {
-        if (!IsOwnOrigin(context.Request))
+        if (IsFromThisMachine(context.Connection))
+        {
+            if (!Hosts.Contains(context.Request.Host.Host))
+            {
+                context.Response.StatusCode = StatusCodes.Status400BadRequest;
+                return Task.CompletedTask;
+            }
+
+            context.User = Visitor.AtThisMachine;
+        }
+        else if (share is null)
         {
             context.Response.StatusCode = StatusCodes.Status403Forbidden;
             return Task.CompletedTask;
         }
 
-        IHeaderDictionary headers = context.Response.Headers;
-        headers.ContentSecurityPolicy = ContentPolicy;
-        headers.XContentTypeOptions = "nosniff";
-        headers["Referrer-Policy"] = "no-referrer";
-        headers["Cross-Origin-Opener-Policy"] = "same-origin";
-        headers["Cross-Origin-Resource-Policy"] = "same-origin";
         return next(context);
     }
 
-    /// <summary>A browser names the site that a request comes from where it could do harm (web sockets, posts): it must be this one.</summary>
-    private static bool IsOwnOrigin(HttpRequest request)
-    {
-        string? origin = request.Headers.Origin;
-        return string.IsNullOrEmpty(origin) || origin == $"{request.Scheme}://{request.Host}";
-    }
+    /// <summary>By the ends of the connection, which no header can claim: both on 127.0.0.1, where the page is served to this machine alone.</summary>
+    private static bool IsFromThisMachine(ConnectionInfo connection) =>
+        connection.LocalIpAddress is { } local && IPAddress.Loopback.Equals(local.IsIPv4MappedToIPv6 ? local.MapToIPv4() : local)
+        && connection.RemoteIpAddress is { } remote && IPAddress.IsLoopback(remote);
 }

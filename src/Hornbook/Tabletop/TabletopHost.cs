@@ -1,15 +1,16 @@
-using System.Globalization;
 using Hornbook.Bench.Files;
+using Hornbook.Commands;
 using Hornbook.Commands.Typing;
 using Hornbook.Tabletop.Desk;
 using Hornbook.Tabletop.Keeping;
+using Hornbook.Tabletop.Sharing;
 using Microsoft.AspNetCore.Connections;
 using Microsoft.AspNetCore.DataProtection.KeyManagement;
 using Microsoft.AspNetCore.HostFiltering;
 
 namespace Hornbook.Tabletop;
 
-/// <summary>Serves the tabletop page to this machine only.</summary>
+/// <summary>Serves the tabletop page: to this machine only, unless it is shared.</summary>
 internal static class TabletopHost
 {
     /// <summary>Where the page is served if nothing else is asked for.</summary>
@@ -21,16 +22,19 @@ internal static class TabletopHost
     /// <param name="benchPath">The bench file; null for the example.</param>
     /// <param name="port">Wanted; a free one is taken where that is in use, or for 0.</param>
     /// <param name="openBrowser">Whether to open a browser, if there is one.</param>
+    /// <param name="shared">Whether guests on the network may look on.</param>
     /// <param name="cancellation">Ctrl-C: the normal end.</param>
     /// <returns>0.</returns>
-    /// <exception cref="Commands.BadInputException">The bench file cannot be used.</exception>
-    internal static async Task<int> RunAsync(string? benchPath, int port, bool openBrowser, CancellationToken cancellation)
+    /// <exception cref="BadInputException">The bench file cannot be used, or there is no network to share it on.</exception>
+    internal static async Task<int> RunAsync(string? benchPath, int port, bool openBrowser, bool shared, CancellationToken cancellation)
     {
         BenchHome home = BenchHome.For(benchPath, Environment.CurrentDirectory);
-        await using WebApplication app = await StartAsync(Usable(benchPath ?? home.OpenedFrom), home, port);
-        string address = app.Urls.Single();
+        BenchFile file = Usable(benchPath ?? home.OpenedFrom);
+        Share? share = shared ? ShareOnNetwork() : null;
+        await using WebApplication app = await StartAsync(file, home, port, share);
+        string address = app.Urls.First();
         Console.WriteLine($"The tabletop of {Words.File(home.OpenedFrom)} is at {address}");
-        Console.WriteLine("Only this machine can see it. Ctrl-C ends it.");
+        Console.WriteLine(share is null ? "Only this machine can see it. Ctrl-C ends it." : Invitation.Of(share, app.Urls));
         if (openBrowser)
         {
             BrowserWindow.TryOpen(address);
@@ -44,7 +48,8 @@ internal static class TabletopHost
     /// <param name="file">The bench; usable.</param>
     /// <param name="home">Where it is kept.</param>
     /// <param name="port">On 127.0.0.1; 0 takes a free one.</param>
-    internal static WebApplication Build(BenchFile file, BenchHome home, int port)
+    /// <param name="share">Where guests come in; null where only this machine may see it.</param>
+    internal static WebApplication Build(BenchFile file, BenchHome home, int port, Share? share = null)
     {
         // Findings and maps keep every core busy for a while; a hand that moves must not wait until one of their threads is free.
         ThreadPool.GetMinThreads(out int workers, out int ports);
@@ -57,13 +62,19 @@ internal static class TabletopHost
             EnvironmentName = Environments.Production,
         });
         builder.WebHost.UseStaticWebAssets();
-        builder.WebHost.UseUrls(string.Create(CultureInfo.InvariantCulture, $"http://127.0.0.1:{port}"));
+        builder.WebHost.ConfigureKestrel(server => TabletopLimits.Listen(server, port, share));
         builder.Logging.ClearProviders();
         builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Error)
             .AddFilter("Microsoft.Extensions.Hosting", LogLevel.None); // a port in use is dealt with below
-        AddServices(builder.Services, file, home);
+        AddServices(builder.Services, new Workplace(file, home), share);
         WebApplication app = builder.Build();
+        app.UseMiddleware<PageHeaders>();
         app.UseMiddleware<LoopbackOnly>();
+        if (share is not null)
+        {
+            app.UseMiddleware<GuestDoor>();
+        }
+
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
@@ -76,26 +87,27 @@ internal static class TabletopHost
         return BenchDesk.Refusal(file) is null ? file : throw BenchArgument.Wrong(file);
     }
 
-    private static void AddServices(IServiceCollection services, BenchFile file, BenchHome home)
+    private static Share ShareOnNetwork() => NetworkAddresses.Own() is { Count: > 0 } own
+        ? new Share(own)
+        : throw new BadInputException("--share: this machine is on no network; connect it to that of the class, or leave --share out");
+
+    private static void AddServices(IServiceCollection services, Workplace workplace, Share? share)
     {
-        services.AddRazorComponents().AddInteractiveServerComponents();
-        services.AddSingleton(new BenchDesk(file));
-        services.AddSingleton<BenchAdvice>();
-        services.AddSingleton(home);
-        services.AddSingleton<BenchKeeper>();
+        services.AddRazorComponents().AddInteractiveServerComponents(TabletopLimits.OfCircuits).AddHubOptions(TabletopLimits.OfMessages);
+        services.AddSingleton(_ => workplace);
         services.AddHostedService<KeepingService>();
-        services.AddScoped<BenchSession>();
+        services.AddVisitors(share);
         services.AddSingleton(TimeProvider.System);
         services.AddDataProtection();
         services.Configure<KeyManagementOptions>(options => options.XmlRepository = new KeysOfThisRun());
-        services.Configure<HostFilteringOptions>(options => options.AllowedHosts = [.. LoopbackOnly.Hosts]);
+        services.Configure<HostFilteringOptions>(options => options.AllowedHosts = [.. LoopbackOnly.Hosts, .. share?.Addresses.Select(address => address.ToString()) ?? []]);
         // Open pages must not hold up Ctrl-C.
         services.Configure<HostOptions>(options => options.ShutdownTimeout = TimeSpan.FromSeconds(2));
     }
 
-    private static async Task<WebApplication> StartAsync(BenchFile file, BenchHome home, int port)
+    private static async Task<WebApplication> StartAsync(BenchFile file, BenchHome home, int port, Share? share)
     {
-        WebApplication wanted = Build(file, home, port);
+        WebApplication wanted = Build(file, home, port, share);
         try
         {
             await wanted.StartAsync();
@@ -105,7 +117,7 @@ internal static class TabletopHost
         {
             await wanted.DisposeAsync();
             Console.WriteLine($"Port {port} is in use; another one is taken.");
-            WebApplication other = Build(file, home, 0);
+            WebApplication other = Build(file, home, 0, share);
             await other.StartAsync();
             return other;
         }

@@ -1,5 +1,5 @@
 using Hornbook.Tabletop.Hands;
-using Hornbook.Tabletop.Keeping;
+using Hornbook.Tabletop.Sharing;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
@@ -16,7 +16,7 @@ public sealed partial class TabletopPage : IAsyncDisposable
     public required BenchSession Session { get; set; }
 
     [Inject]
-    public required BenchKeeper Keeper { get; set; }
+    public required Visitor Visitor { get; set; }
 
     [Inject]
     public required IJSRuntime Browser { get; set; }
@@ -25,7 +25,6 @@ public sealed partial class TabletopPage : IAsyncDisposable
     {
         Session.OnOwnThread = tell => _ = InvokeAsync(tell);
         Session.Changed += StateHasChanged;
-        Keeper.Changed += ShowKept;
     }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
@@ -46,10 +45,7 @@ public sealed partial class TabletopPage : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         Session.Changed -= StateHasChanged;
-        Keeper.Changed -= ShowKept;
         _hands?.Dispose();
         await Browsers.LetGo(_module);
     }
-
-    private void ShowKept() => _ = InvokeAsync(StateHasChanged);
 }

@@ -36,7 +36,7 @@ public sealed class LoadingTests(ServedPage served)
             () => window.ClickAsync("#sound"), new() { Predicate = request => request.Url.EndsWith("tone.js", StringComparison.Ordinal) });
         await window.ClickAsync("#sound");
 
-        Assert.Equal(LoopbackOnly.ContentPolicy, await response!.HeaderValueAsync("content-security-policy"));
+        Assert.Equal(PageHeaders.ContentPolicy, await response!.HeaderValueAsync("content-security-policy"));
         Assert.Empty(complaints);
         Assert.Contains(asked, uri => uri.Scheme == "ws");
         Assert.Contains(asked, uri => uri.AbsolutePath.EndsWith("tone.js", StringComparison.Ordinal));

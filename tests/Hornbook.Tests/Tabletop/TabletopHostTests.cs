@@ -55,7 +55,7 @@ public sealed class TabletopHostTests : IAsyncLifetime
     {
         Assert.Equal(IPAddress.Loopback.ToString(), Page.Host);
         using HttpResponseMessage response = await _client.GetAsync(Page, Stop);
-        Assert.Equal([LoopbackOnly.ContentPolicy], response.Headers.GetValues("Content-Security-Policy"));
+        Assert.Equal([PageHeaders.ContentPolicy], response.Headers.GetValues("Content-Security-Policy"));
         Assert.Equal(["nosniff"], response.Headers.GetValues("X-Content-Type-Options"));
     }
 
@@ -89,11 +89,11 @@ public sealed class TabletopHostTests : IAsyncLifetime
         using TcpListener taken = new(IPAddress.Loopback, 0);
         taken.Start();
         using CancellationTokenSource enough = new(TimeSpan.FromSeconds(1));
-        int code = await TabletopHost.RunAsync(null, ((IPEndPoint)taken.LocalEndpoint).Port, openBrowser: false, enough.Token);
+        int code = await TabletopHost.RunAsync(null, ((IPEndPoint)taken.LocalEndpoint).Port, openBrowser: false, shared: false, enough.Token);
         Assert.Equal(0, code);
     }
 
     [Fact]
     public async Task A_file_that_is_not_there_is_said_before_anything_is_served() =>
-        await Assert.ThrowsAsync<BadInputException>(() => TabletopHost.RunAsync("no-such-bench.toml", 0, openBrowser: false, CancellationToken.None));
+        await Assert.ThrowsAsync<BadInputException>(() => TabletopHost.RunAsync("no-such-bench.toml", 0, openBrowser: false, shared: false, CancellationToken.None));
 }

@@ -17,6 +17,9 @@ public sealed record BenchChange
     /// <summary>The new value in SI, to be written in the unit that the file uses there; null where <see cref="Text"/> is given.</summary>
     public double? Value { get; private init; }
 
+    /// <summary>Whether a whole table is added, copied or taken out, and not a value changed.</summary>
+    public bool IsOfTable => Table is not null;
+
     /// <summary>What becomes of a whole table; null where a value is changed.</summary>
     internal TableChange? Table { get; private init; }
 

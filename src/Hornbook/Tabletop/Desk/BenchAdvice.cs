@@ -9,16 +9,20 @@ public sealed class BenchAdvice : IDisposable
 {
     private readonly BenchDesk _desk;
     private readonly Lock _gate = new();
-    private readonly Latest<Scene, IReadOnlyList<Finding>> _findings = new(BenchFindings.Of);
-    private readonly Latest<KeepOutQuestion, KeepOutShape?> _keepOut = new((question, _, _) => question.Answer());
+    private readonly Latest<Scene, IReadOnlyList<Finding>> _findings;
+    private readonly Latest<KeepOutQuestion, KeepOutShape?> _keepOut;
     private KeepOutQuestion? _keepOutAsked;
     private Scene? _lookedOver;
     private Task _working = Task.CompletedTask;
 
-    public BenchAdvice(BenchDesk desk)
+    /// <param name="desk">The bench to look over.</param>
+    /// <param name="worker">On which it is looked over; null for any thread.</param>
+    public BenchAdvice(BenchDesk desk, TaskScheduler? worker = null)
     {
         ArgumentNullException.ThrowIfNull(desk);
         _desk = desk;
+        _findings = new(BenchFindings.Of, worker);
+        _keepOut = new((question, _, _) => question.Answer(), worker);
         _desk.Changed += Ask;
         _findings.Changed += Tell;
         _keepOut.Changed += Tell;

@@ -22,13 +22,23 @@ public sealed class BenchDesk
         Now = new DeskState(new History<BenchStep>(Opened), Scene.Of(Opened.Plan));
     }
 
+    /// <summary>A desk with the same bench as another.</summary>
+    public BenchDesk(BenchDesk other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        (_time, Opened, Now) = (other._time, other.Opened, other.Now);
+    }
+
     /// <summary>Raised after each change, on the thread that made it.</summary>
     public event Action? Changed;
 
-    /// <summary>The bench as it was when the program was started.</summary>
-    public BenchStep Opened { get; }
+    /// <summary>The bench as it was when it was opened.</summary>
+    public BenchStep Opened { get; private set; }
 
     public DeskState Now { get; private set; }
+
+    /// <summary>Why a change may not be made here; asked before each, and null where it may. Nothing is forbidden on the presenter's own desk.</summary>
+    public Func<IReadOnlyList<BenchChange>, string?> Forbids { get; init; } = static _ => null;
 
     /// <summary>Changes values of the bench as one step.</summary>
     /// <param name="what">What is done, as undo names it.</param>
@@ -37,6 +47,11 @@ public sealed class BenchDesk
     /// <returns>Why it cannot be; null where it was done.</returns>
     public string? Edit(string what, IReadOnlyList<BenchChange> changes, string? run = null)
     {
+        if (Forbids(changes) is { } forbidden)
+        {
+            return forbidden;
+        }
+
         lock (_gate)
         {
             (BenchFile file, string? refusal) = Edited(Now.File, changes);
@@ -84,6 +99,59 @@ public sealed class BenchDesk
         return true;
     }
 
+    /// <summary>Lays another bench on the desk, with a history of its own.</summary>
+    /// <param name="file">The other bench.</param>
+    /// <param name="instead">What it takes the place of.</param>
+    /// <param name="put">Done at the same moment, before anybody is told.</param>
+    /// <returns>Whether it was done: not where the desk has something newer than <paramref name="instead"/>, nor with a file that cannot be worked with.</returns>
+    public bool Open(BenchFile file, BenchFile instead, Action put)
+    {
+        ArgumentNullException.ThrowIfNull(put);
+        if (Refusal(file) is not null)
+        {
+            return false;
+        }
+
+        BenchStep opened = new(file, "opening the bench", At: _time.GetTimestamp());
+        Scene scene = Scene.Of(opened.Plan);
+        lock (_gate)
+        {
+            if (Now.File != instead)
+            {
+                return false;
+            }
+
+            Lay(opened, scene);
+            put();
+        }
+
+        Changed?.Invoke();
+        return true;
+    }
+
+    /// <summary>Lays what another desk has on this one, with its history, so that both show the same.</summary>
+    public void Mirror(BenchDesk other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        lock (_gate)
+        {
+            (Opened, Now) = (other.Opened, other.Now);
+        }
+
+        Changed?.Invoke();
+    }
+
+    /// <summary>Begins a history of its own with what lies here.</summary>
+    public void BeginAnew()
+    {
+        lock (_gate)
+        {
+            Lay(new BenchStep(Now.File, "taking a copy", At: _time.GetTimestamp()), Now.Scene);
+        }
+
+        Changed?.Invoke();
+    }
+
     public void Undo() => Travel(history => history.Undo());
 
     public void Redo() => Travel(history => history.Redo());
@@ -114,8 +182,19 @@ public sealed class BenchDesk
         }
     }
 
+    private void Lay(BenchStep opened, Scene scene)
+    {
+        Opened = opened;
+        Now = new DeskState(new History<BenchStep>(opened), scene);
+    }
+
     private void Travel(Func<History<BenchStep>, History<BenchStep>> way)
     {
+        if (Forbids([]) is not null)
+        {
+            return;
+        }
+
         lock (_gate)
         {
             History<BenchStep> there = way(Now.History);

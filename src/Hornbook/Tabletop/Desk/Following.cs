@@ -5,8 +5,9 @@ namespace Hornbook.Tabletop.Desk;
 /// <typeparam name="TAnswer">What comes out.</typeparam>
 /// <param name="compute">Answers; does not throw.</param>
 /// <param name="show">Told each answer in turn, on the thread that computes.</param>
+/// <param name="worker">On which it is computed; null for any thread.</param>
 /// <remarks>Other than <see cref="Latest{TQuestion, TAnswer}"/> it shows what it has while newer questions come in, so that something moves under a moving hand.</remarks>
-public sealed class Following<TQuestion, TAnswer>(Func<TQuestion, TAnswer> compute, Action<TAnswer> show)
+public sealed class Following<TQuestion, TAnswer>(Func<TQuestion, TAnswer> compute, Action<TAnswer> show, TaskScheduler? worker = null)
     where TQuestion : class
 {
     private readonly Lock _gate = new();
@@ -30,7 +31,7 @@ public sealed class Following<TQuestion, TAnswer>(Func<TQuestion, TAnswer> compu
             _runs = true;
         }
 
-        _ = Task.Run(AnswerAll);
+        _ = Task.Factory.StartNew(AnswerAll, CancellationToken.None, TaskCreationOptions.DenyChildAttach, worker ?? TaskScheduler.Default);
     }
 
     private void AnswerAll()

@@ -4,7 +4,8 @@ namespace Hornbook.Tabletop.Desk;
 /// <typeparam name="TQuestion">What is asked.</typeparam>
 /// <typeparam name="TAnswer">What comes out.</typeparam>
 /// <param name="compute">Answers; told the share done, and looks whether it shall stop.</param>
-public sealed class Latest<TQuestion, TAnswer>(Func<TQuestion, IProgress<double>, CancellationToken, TAnswer> compute) : IDisposable
+/// <param name="worker">On which it is computed; null for any thread.</param>
+public sealed class Latest<TQuestion, TAnswer>(Func<TQuestion, IProgress<double>, CancellationToken, TAnswer> compute, TaskScheduler? worker = null) : IDisposable
     where TAnswer : class?
 {
     private readonly Lock _gate = new();
@@ -37,7 +38,7 @@ public sealed class Latest<TQuestion, TAnswer>(Func<TQuestion, IProgress<double>
 
         before.Cancel();
         before.Dispose();
-        return Task.Run(() => Compute(question, mine), CancellationToken.None);
+        return Task.Factory.StartNew(() => Compute(question, mine), CancellationToken.None, TaskCreationOptions.DenyChildAttach, worker ?? TaskScheduler.Default);
     }
 
     public void Dispose()

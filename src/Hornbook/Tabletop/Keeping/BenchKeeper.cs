@@ -8,6 +8,9 @@ namespace Hornbook.Tabletop.Keeping;
 /// <summary>Keeps the bench on the desk and its file the same: writes what is done here, takes in what an editor writes, loses neither.</summary>
 public sealed class BenchKeeper
 {
+    // A hand on the bench while another is opened puts it off; not for ever.
+    private const int MostTries = 20;
+
     private readonly Lock _gate = new();
     private readonly BenchDesk _desk;
     private readonly TimeProvider _time;
@@ -64,6 +67,43 @@ public sealed class BenchKeeper
         }
     }
 
+    /// <summary>Lays another bench on the desk, once all that was done to this one is in its file.</summary>
+    /// <param name="file">The other bench; usable.</param>
+    /// <param name="home">Where it is kept.</param>
+    /// <returns>Why not; null where it was done.</returns>
+    public string? Open(BenchFile file, BenchHome home)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        ArgumentNullException.ThrowIfNull(home);
+        if (BenchDesk.Refusal(file) is { } refusal)
+        {
+            return refusal;
+        }
+
+        lock (_gate)
+        {
+            for (int tries = 0; tries < MostTries; tries++)
+            {
+                Kept settled = Settled();
+                BenchFile ours = _desk.Now.File;
+                if (settled is Kept.Failed or Kept.Disputed or Kept.Unusable)
+                {
+                    Become(settled);
+                    return $"what was done to the bench before is not in {Words.File(Home.KeptIn)} yet; the bench view says why";
+                }
+
+                if (settled is not Kept.Pending && Agrees(ours) && _desk.Open(file, ours, () => Move(file, home)))
+                {
+                    State = new Kept.Untouched();
+                    Changed?.Invoke();
+                    return null;
+                }
+            }
+        }
+
+        return "the bench before is being moved; try again when nobody moves it";
+    }
+
     /// <summary>At the end of the program: what can be written is; what waits for a choice or a repair is put beside.</summary>
     public void Close()
     {
@@ -73,6 +113,11 @@ public sealed class BenchKeeper
             TryPutAside(_desk.Now.File);
         }
     }
+
+    // Whether nothing has come onto the desk since it was settled.
+    private bool Agrees(BenchFile ours) => ours.Text == (_agreed ?? _desk.Opened.File).Text;
+
+    private void Move(BenchFile file, BenchHome home) => (Home, SetAside, _agreed) = (home, null, home.IsExample ? null : file);
 
     private Kept Settled()
     {

@@ -1,10 +1,9 @@
 using System.Threading.Channels;
-using Hornbook.Tabletop.Desk;
 
 namespace Hornbook.Tabletop.Keeping;
 
 /// <summary>Wakes the keeper when the desk or the file has changed, and once more at the end of the program.</summary>
-public sealed class KeepingService(BenchDesk desk, BenchKeeper keeper) : BackgroundService
+public sealed class KeepingService(Workplace workplace) : BackgroundService
 {
     /// <summary>What follows within this belongs together: the presses of a key, the several writes of an editor.</summary>
     private static readonly TimeSpan Rest = TimeSpan.FromMilliseconds(300);
@@ -23,7 +22,7 @@ public sealed class KeepingService(BenchDesk desk, BenchKeeper keeper) : Backgro
 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
-        desk.Changed += Touched;
+        workplace.Desk.Changed += Touched;
         try
         {
             while (true)
@@ -31,27 +30,27 @@ public sealed class KeepingService(BenchDesk desk, BenchKeeper keeper) : Backgro
                 Watch();
                 await _woken.Reader.ReadAsync(stoppingToken);
                 await Task.Delay(Rest, stoppingToken);
-                keeper.Settle();
+                workplace.Keeper.Settle();
             }
         }
         catch (OperationCanceledException)
         {
-            desk.Changed -= Touched;
-            keeper.Close();
+            workplace.Desk.Changed -= Touched;
+            workplace.Keeper.Close();
         }
     }
 
     private void Touched()
     {
-        keeper.Announce();
+        workplace.Keeper.Announce();
         Wake();
     }
 
     // The folder of a copy may not exist before the first move. Where a watch is not to be had, the file is still looked at before it is written.
     private void Watch()
     {
-        string path = keeper.Home.KeptIn;
-        if (_watcher?.Filter == Path.GetFileName(path) || !Directory.Exists(Path.GetDirectoryName(path)))
+        string path = workplace.Keeper.Home.KeptIn;
+        if ((_watcher?.Filter == Path.GetFileName(path) && _watcher?.Path == Path.GetDirectoryName(path)) || !Directory.Exists(Path.GetDirectoryName(path)))
         {
             return;
         }

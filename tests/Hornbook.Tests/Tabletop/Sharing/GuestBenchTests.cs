@@ -1,0 +1,96 @@
+using Hornbook.Bench.Demonstrations;
+using Hornbook.Bench.Files.Editing;
+using Hornbook.Physics;
+using Hornbook.Tabletop;
+using Hornbook.Tabletop.Keeping;
+using Hornbook.Tabletop.Sharing;
+using Xunit;
+
+namespace Hornbook.Tests.Tabletop.Sharing;
+
+public sealed class GuestBenchTests : IDisposable
+{
+    private readonly Workplace _presenter = new(ExampleBench.File, ExampleBench.Home);
+    private readonly GuestBench _guest;
+    private readonly BenchSession _window;
+
+    public GuestBenchTests()
+    {
+        _guest = new GuestBench(_presenter, new GuestWork());
+        _window = new BenchSession(_guest.Desk, _guest.Advice);
+    }
+
+    public void Dispose()
+    {
+        _window.Dispose();
+        _guest.Dispose();
+        _presenter.Dispose();
+    }
+
+    [Fact]
+    public void What_the_presenter_moves_a_guest_sees()
+    {
+        Presenter("1.1 m");
+        Assert.Equal(1.1, _window.Receiver.Pose.Position.X, 12); // derived: as moved above
+        Assert.Equal(_presenter.Desk.Now.Reading, _window.Reading);
+    }
+
+    [Fact]
+    public void Who_looks_on_moves_nothing()
+    {
+        Pose elsewhere = _window.Receiver.Pose with { Turn = 1.0 }; // derived: anywhere else
+        Presenter("1.1 m");
+        _window.Place(BenchEnd.Receiver, elsewhere);
+        _window.Release();
+        _window.Swap(BenchEnd.Source, "probe");
+        _window.Undo();
+        Assert.NotNull(_window.Refusal);
+        Assert.Equal(1.1, _presenter.Desk.Now.Plan.Receiver.Pose.Position.X, 12); // derived: as the presenter moved it
+        Assert.Same(_presenter.Desk.Now, _guest.Desk.Now);
+    }
+
+    [Fact]
+    public void A_copy_is_the_guests_alone_and_the_presenters_bench_is_not_touched()
+    {
+        _guest.TakeCopy();
+        _window.Swap(BenchEnd.Source, "probe");
+        Presenter("1.1 m");
+        Assert.Equal("probe", _window.Source.Antenna);
+        Assert.Equal(1.2, _window.Receiver.Pose.Position.X, 12); // derived: as in the example
+        Assert.Equal("large-horn", _presenter.Desk.Now.Plan.Source.Antenna);
+        _window.Undo();
+        Assert.Equal("large-horn", _window.Source.Antenna);
+        Assert.False(_window.History.CanUndo);
+    }
+
+    [Fact]
+    public void A_guest_can_come_back_to_look_on()
+    {
+        _guest.TakeCopy();
+        _window.Swap(BenchEnd.Source, "probe");
+        Presenter("1.1 m");
+        _guest.LookOn();
+        Assert.Equal("large-horn", _window.Source.Antenna);
+        Assert.Equal(1.1, _window.Receiver.Pose.Position.X, 12); // derived: as the presenter moved it
+        Assert.Same(_presenter.Advice, _guest.Advice);
+    }
+
+    [Fact]
+    public void A_copy_grows_no_panels()
+    {
+        _guest.TakeCopy();
+        _window.Add("metal plate");
+        Assert.NotNull(_window.Refusal);
+        Assert.Empty(_window.Panels);
+    }
+
+    [Fact]
+    public void A_guest_who_has_gone_hears_no_more()
+    {
+        _guest.Dispose();
+        Presenter("1.1 m");
+        Assert.NotSame(_presenter.Desk.Now, _guest.Desk.Now);
+    }
+
+    private void Presenter(string x) => Assert.Null(_presenter.Desk.Edit("moving", [BenchChange.ToText("receiver.x", x)]));
+}
