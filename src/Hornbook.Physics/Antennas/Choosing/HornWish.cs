@@ -39,10 +39,10 @@ public static class HornWish
         return BeamWish.Choose(feed, widthE, widthH);
     }
 
-    /// <summary>The horn of highest gain whose four panels can be cut from one sheet.</summary>
+    /// <summary>The horn of highest gain whose four walls can be cut from one sheet.</summary>
     /// <param name="feed">What it is for.</param>
     /// <param name="sheet">The sheet and the seam allowance.</param>
-    /// <returns>A horn with the layout of its panels, or a refusal. Its gain is within 0.02 dB of the best that the nestings allow.</returns>
+    /// <returns>A horn with the layout of its walls, or a refusal. Its gain is within 0.02 dB of the best that the nestings allow.</returns>
     public static HornChoice FromSheet(Feed feed, MetalSheet sheet)
     {
         ArgumentNullException.ThrowIfNull(feed);

@@ -6,7 +6,7 @@ public sealed record MetalSheet
     /// <summary>A sheet.</summary>
     /// <param name="width">One side [m]; finite, &gt; 0.</param>
     /// <param name="length">The other side [m]; finite, &gt; 0. Which is which does not matter.</param>
-    /// <param name="seam">Strip left on both slanted edges of the top and bottom panels, to be bent over the side panels and soldered or riveted [m]; ≥ 0.</param>
+    /// <param name="seam">Strip left on both slanted edges of the top and bottom walls, to be bent over the side walls and soldered or riveted [m]; ≥ 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">A size is out of its range.</exception>
     public MetalSheet(double width, double length, double seam)
     {
@@ -21,6 +21,6 @@ public sealed record MetalSheet
     /// <summary>The other side [m].</summary>
     public double Length { get; }
 
-    /// <summary>Strip left on both slanted edges of the top and bottom panels [m].</summary>
+    /// <summary>Strip left on both slanted edges of the top and bottom walls [m].</summary>
     public double Seam { get; }
 }

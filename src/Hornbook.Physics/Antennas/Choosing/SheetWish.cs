@@ -86,7 +86,7 @@ internal static class SheetWish
         }
 
         Horn horn = feed.Horn(mouthWidth, mouthHeight, length);
-        PanelLayout layout = nesting == Nesting.OneRow ? PanelLayout.OneRow(horn, seam) : PanelLayout.TwoRows(horn, seam);
+        WallLayout layout = nesting == Nesting.OneRow ? WallLayout.OneRow(horn, seam) : WallLayout.TwoRows(horn, seam);
         return layout.Width <= along ? new Candidate(horn, layout, Gain(feed, horn)) : null;
     }
 
@@ -106,5 +106,5 @@ internal static class SheetWish
         return lagE > MostLag || lagH > MostLag ? 0.0 : mouth.Directivity(feed.Wavelength);
     }
 
-    private sealed record Candidate(Horn Horn, PanelLayout Layout, double Gain);
+    private sealed record Candidate(Horn Horn, WallLayout Layout, double Gain);
 }

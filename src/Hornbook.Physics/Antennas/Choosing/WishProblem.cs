@@ -21,7 +21,7 @@ public enum WishProblem
     /// <summary>The beam in the H plane would need a horn longer than forty wavelengths. The limit is the narrowest beam of a horn that long [rad].</summary>
     BeamTooNarrowH,
 
-    /// <summary>Not even a flare of half a wavelength can be cut. The limit is the length of the strip that four panels around the guide need [m].</summary>
+    /// <summary>Not even a flare of half a wavelength can be cut. The limit is the length of the strip that four walls around the guide need [m].</summary>
     SheetTooSmall,
 }
 

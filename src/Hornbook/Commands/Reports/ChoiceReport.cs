@@ -84,7 +84,7 @@ internal sealed record ChoiceReport : IReport
     {
         page.Heading($"Cut from the sheet: {Show.Millimetres(sheet.UsedWidthM)} x {Show.Millimetres(sheet.UsedHeightM)} of it");
         TextTable table = new("panel", ">at the throat", ">at the mouth", ">slant", ">middle at", ">foot at");
-        foreach (PanelReport panel in sheet.Panels)
+        foreach (WallReport panel in sheet.Panels)
         {
             table.Row(
                 panel.Turned ? "turned" : "upright", Show.Millimetres(panel.ThroatEdgeM), Show.Millimetres(panel.MouthEdgeM), Show.Millimetres(panel.SlantM),

@@ -174,18 +174,18 @@ public sealed class HornWishTests
         {
             HornChoice choice = HornWish.FromSheet(Feeds.Bench, new MetalSheet(width, length, 0.008));
             Assert.True(choice.IsFound);
-            PanelLayout layout = choice.Layout!;
+            WallLayout layout = choice.Layout!;
             bool along = layout.Width <= width + 1e-12 && layout.Height <= length + 1e-12;
             bool across = layout.Width <= length + 1e-12 && layout.Height <= width + 1e-12;
             Assert.True(along || across);
-            PanelLayoutTests.Lie_apart(layout);
+            WallLayoutTests.Lie_apart(layout);
         }
 
         [Fact]
         public void A_sheet_is_used_up()
         {
             // Law: a horn that left room in both directions could be made longer and would gain. So one side at least is full.
-            PanelLayout layout = HornWish.FromSheet(Feeds.Bench, new MetalSheet(0.30, 0.40, 0.008)).Layout!;
+            WallLayout layout = HornWish.FromSheet(Feeds.Bench, new MetalSheet(0.30, 0.40, 0.008)).Layout!;
             double room = Math.Min(0.40 - Math.Max(layout.Width, layout.Height), 0.30 - Math.Min(layout.Width, layout.Height));
             Assert.InRange(room, -1e-12, 1e-4);
         }
@@ -213,7 +213,7 @@ public sealed class HornWishTests
             {
                 Horn best = BestOnSheet.Value;
                 Horn horn = new(best.Guide, best.MouthWidth * wider, best.MouthHeight * higher, best.Length * longer, best.Walls);
-                PanelLayout layout = oneRow ? PanelLayout.OneRow(horn, 0.008) : PanelLayout.TwoRows(horn, 0.008);
+                WallLayout layout = oneRow ? WallLayout.OneRow(horn, 0.008) : WallLayout.TwoRows(horn, 0.008);
                 bool fits = (layout.Width <= 0.4 && layout.Height <= 0.3) || (layout.Width <= 0.3 && layout.Height <= 0.4);
                 Assert.True(!fits || Closed(horn) <= Closed(best) * 1.0005);
             },
