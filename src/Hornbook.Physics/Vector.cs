@@ -9,6 +9,15 @@ public readonly record struct Vector(double X, double Y, double Z)
     /// <summary>The origin.</summary>
     public static Vector Zero => default;
 
+    /// <summary>Along x: where a thing in its own frame looks.</summary>
+    public static Vector UnitX => new(1.0, 0.0, 0.0);
+
+    /// <summary>Along y: to the left of a thing in its own frame.</summary>
+    public static Vector UnitY => new(0.0, 1.0, 0.0);
+
+    /// <summary>Along z: up, the electric field of a thing in its own frame.</summary>
+    public static Vector UnitZ => new(0.0, 0.0, 1.0);
+
     /// <summary>Euclidean length.</summary>
     public double Length => Math.Sqrt(Dot(this, this));
 

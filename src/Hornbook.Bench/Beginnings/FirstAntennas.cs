@@ -49,7 +49,7 @@ internal sealed record FirstAntennas(IReadOnlyList<(string Name, AntennaShape Sh
     {
         RectangularGuide guide = Guide(wish.Frequency);
         OpenGuide open = new(guide, Brass);
-        double wavelength = Constants.SpeedOfLight / wish.Frequency;
+        double wavelength = FreeSpace.Wavelength(wish.Frequency);
         antennas = wish.Antennas == AntennaSet.OpenGuides
             ? Placed(wish, [(Probe, open, OpenSaid)], Probe)
             : Enumerable.Range(LeastGainDb, MostGainDb(wish.Audience) - LeastGainDb + 1).Reverse()

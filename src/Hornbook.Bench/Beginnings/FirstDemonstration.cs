@@ -32,7 +32,7 @@ internal sealed record FirstDemonstration(string Name, string Why, params IReadO
 
     private static IReadOnlyList<FirstDemonstration> Law(FirstDraft draft)
     {
-        double farZone = draft.Antennas.FarZone(Constants.SpeedOfLight / draft.Wish.Frequency);
+        double farZone = draft.Antennas.FarZone(FreeSpace.Wavelength(draft.Wish.Frequency));
         double from = Math.Ceiling(100.0 * Math.Max(farZone, 0.3 * draft.Antennas.Distance)) / 100.0;
         return from > 0.7 * draft.Antennas.Distance ? [] :
         [

@@ -29,7 +29,7 @@ public static class Moves
     internal static IReadOnlyList<BenchPlan> InBeam(BenchPlan plan, double reach, string panel)
     {
         BenchPlan bench = plan with { Receiver = AlongSight(plan.Source, plan.Receiver, reach) };
-        double close = 4.0 * Constants.SpeedOfLight / plan.Frequency;
+        double close = 4.0 * FreeSpace.Wavelength(plan.Frequency);
         Vector from = plan.Source.Pose.Position, sight = (bench.Receiver.Pose.Position - from).Unit;
         IEnumerable<double> places = new[] { close, 0.5 * reach, reach - close }.Where(place => place >= close && place <= reach - close);
         return

@@ -77,7 +77,7 @@ public sealed class TextbookLink
 
     private double Friis(SourceEnd source, ReceiverEnd receiver)
     {
-        double spread = Constants.SpeedOfLight / (_scene.Plan.Frequency * 4.0 * Math.PI * DistanceOf(source, receiver));
+        double spread = FreeSpace.Wavelength(_scene.Plan.Frequency) / (4.0 * Math.PI * DistanceOf(source, receiver));
         return _scene.Antenna(source.Antenna).RealisedGain * _scene.Antenna(receiver.Antenna).RealisedGain * spread * spread;
     }
 }

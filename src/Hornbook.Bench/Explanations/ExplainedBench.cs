@@ -18,7 +18,7 @@ public sealed record ExplainedBench(Scene Scene, SourceEnd Source, ReceiverEnd R
 
     internal Antenna Receiving => Scene.Antenna(Receiver.Antenna);
 
-    internal double Wavelength => Constants.SpeedOfLight / Plan.Frequency;
+    internal double Wavelength => FreeSpace.Wavelength(Plan.Frequency);
 
     internal double Distance => (Receiver.Pose.Position - Source.Pose.Position).Length;
 

@@ -30,7 +30,7 @@ internal static class GridFindings
             yield return new Finding(angle > 0.0 ? Severity.Note : Severity.Weakens, "grid-scatters",
                 $"The {things} of '{panel.Name}' are {InWords.Length(period)} apart, so that waves are thrown into further directions {from}.",
                 "Power goes where nobody looks for it; the prediction leaves these waves out.",
-                new Mend($"Build it with less than {InWords.Length(0.5 * Constants.SpeedOfLight / frequency)} from {things[..^1]} to {things[..^1]}."));
+                new Mend($"Build it with less than {InWords.Length(0.5 * FreeSpace.Wavelength(frequency))} from {things[..^1]} to {things[..^1]}."));
         }
     }
 }

@@ -43,7 +43,7 @@ internal static class GuideFindings
         ? new Mend($"Build '{antenna.Name}' on {first.Name}.", $"antennas.{antenna.Name}.guide", first.Name)
         : new Mend($"Build '{antenna.Name}' on a guide {InWords.Length(Narrowest * Wavelength(plan))} to {InWords.Length(Widest * Wavelength(plan))} wide.");
 
-    private static double Wavelength(BenchPlan plan) => Physics.Constants.SpeedOfLight / plan.Frequency;
+    private static double Wavelength(BenchPlan plan) => Physics.FreeSpace.Wavelength(plan.Frequency);
 
     private static bool IsUsed(BenchPlan plan, string antenna) => plan.Source.Antenna == antenna || plan.Receiver.Antenna == antenna
         || plan.Demonstrations.OfType<AntennaChangeDemonstration>().Any(d => d.Antennas.Contains(antenna));

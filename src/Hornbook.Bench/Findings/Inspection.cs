@@ -17,7 +17,7 @@ internal sealed record Inspection(Scene Scene, Reading Reading, TextbookComparis
 
     internal ReceiverEnd Receiver => Plan.Receiver;
 
-    internal double Wavelength => Physics.Constants.SpeedOfLight / Plan.Frequency;
+    internal double Wavelength => Physics.FreeSpace.Wavelength(Plan.Frequency);
 
     internal double Distance => Textbook.Distance;
 

@@ -56,7 +56,7 @@ internal static class PanelFindings
     private static IEnumerable<Finding> AtMouth(BenchPlan plan, StandingPanel panel, string end, Pose pose, string antenna)
     {
         AntennaShape? shape = plan.Antennas.FirstOrDefault(a => a.Name == antenna)?.Shape;
-        double wavelength = Constants.SpeedOfLight / plan.Frequency;
+        double wavelength = FreeSpace.Wavelength(plan.Frequency);
         if (shape is not null && panel.DistanceFrom(Mouth(shape, pose)) is double distance && distance < 0.5 * wavelength)
         {
             yield return new Finding(Severity.Spoils, "panel-at-mouth",

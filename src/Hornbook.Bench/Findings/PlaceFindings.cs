@@ -71,7 +71,7 @@ internal static class PlaceFindings
     private static IEnumerable<Finding> Touching(BenchPlan plan)
     {
         double distance = (plan.Receiver.Pose.Position - plan.Source.Pose.Position).Length;
-        double wavelength = Constants.SpeedOfLight / plan.Frequency;
+        double wavelength = FreeSpace.Wavelength(plan.Frequency);
         if (distance < wavelength)
         {
             yield return new Finding(Severity.Spoils, "mouths-touch",

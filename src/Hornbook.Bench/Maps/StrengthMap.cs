@@ -25,7 +25,7 @@ public sealed record StrengthMap(MapPlane Plane, int Columns, int Rows, double S
         ArgumentNullException.ThrowIfNull(source);
         TableTop table = scene.Plan.Table;
         Vector corner = new(0.0, -0.5 * table.Width, source.Pose.Position.Z);
-        return Of(scene, source, panels, MapPlane.OverTable, corner, new Vector(0.0, 1.0, 0.0), table.Length, table.Width, step);
+        return Of(scene, source, panels, MapPlane.OverTable, corner, Vector.UnitY, table.Length, table.Width, step);
     }
 
     /// <summary>The map in the upright plane along the bench through the source's mouth, from the table top up.</summary>
@@ -39,7 +39,7 @@ public sealed record StrengthMap(MapPlane Plane, int Columns, int Rows, double S
         ArgumentNullException.ThrowIfNull(scene);
         ArgumentNullException.ThrowIfNull(source);
         Vector corner = new(0.0, source.Pose.Position.Y, 0.0);
-        return Of(scene, source, panels, MapPlane.Upright, corner, new Vector(0.0, 0.0, 1.0), scene.Plan.Table.Length, height, step);
+        return Of(scene, source, panels, MapPlane.Upright, corner, Vector.UnitZ, scene.Plan.Table.Length, height, step);
     }
 
     private static StrengthMap Of(

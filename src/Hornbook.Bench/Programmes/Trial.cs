@@ -55,7 +55,7 @@ internal sealed record Trial(BenchPlan Bench, double Reach, IReadOnlyList<Readin
 
     private static bool Fits(BenchPlan bench, Setting setting)
     {
-        double wavelength = Constants.SpeedOfLight / bench.Frequency;
+        double wavelength = FreeSpace.Wavelength(bench.Frequency);
         Vector[] mouths = [setting.Source.Pose.Position, setting.Receiver.Pose.Position];
         BenchPanel[] standing = [.. setting.Panels.Where(panel => panel.Stands)];
         return setting.Distance > wavelength

@@ -16,7 +16,7 @@ public sealed class Antenna
         Shape = shape;
         Frequency = frequency;
         double radiated = FarField.RadiatedPower(unit, Wavenumber);
-        double intensity = FarField.Intensity(unit, Wavenumber, new Vector(1.0, 0.0, 0.0));
+        double intensity = FarField.Intensity(unit, Wavenumber, Vector.UnitX);
         Currents = unit.Scaled(1.0 / Math.Sqrt(radiated));
         Directivity = 4.0 * Math.PI * intensity / radiated;
         MouthNormDirectivity = 4.0 * Math.PI * intensity / MouthCurrents.PowerThroughMouth(shape, frequency);
@@ -31,7 +31,7 @@ public sealed class Antenna
     public double Frequency { get; }
 
     /// <summary>Free-space wavelength, λ [m].</summary>
-    public double Wavelength => Constants.SpeedOfLight / Frequency;
+    public double Wavelength => FreeSpace.Wavelength(Frequency);
 
     /// <summary>Free-space wavenumber, k = 2π/λ [1/m].</summary>
     public double Wavenumber => 2.0 * Math.PI / Wavelength;

@@ -22,7 +22,7 @@ internal static class FeedReflection
     /// </remarks>
     private static Complex Flare(Horn horn, double frequency)
     {
-        double k = 2.0 * Math.PI * frequency / Constants.SpeedOfLight;
+        double k = FreeSpace.Wavenumber(frequency);
         GaussLegendreRule rule = new(0.0, horn.Length, 32 + (int)Math.Ceiling(k * horn.Length));
         double slopeA = (horn.MouthWidth - horn.Guide.Width) / horn.Length;
         double slopeB = (horn.MouthHeight - horn.Guide.Height) / horn.Length;

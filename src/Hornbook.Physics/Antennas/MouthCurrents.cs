@@ -25,7 +25,7 @@ internal static class MouthCurrents
     /// <summary>The currents of a shape; the number of points along each side is multiplied by the refinement.</summary>
     internal static CurrentSamples Of(AntennaShape shape, double frequency, double refinement)
     {
-        double wavelength = Constants.SpeedOfLight / frequency;
+        double wavelength = FreeSpace.Wavelength(frequency);
         GaussLegendreRule across = Rule(shape.MouthWidth, wavelength, refinement);
         GaussLegendreRule up = Rule(shape.MouthHeight, wavelength, refinement);
         Horn? horn = shape as Horn;
@@ -57,7 +57,7 @@ internal static class MouthCurrents
 
     /// <summary>Power that passes through the mouth with these currents [W]: ½Re∫E×H* = (β/k) A B/4η for one volt per metre.</summary>
     internal static double PowerThroughMouth(AntennaShape shape, double frequency) =>
-        RelativePhaseConstant(shape.MouthWidth, Constants.SpeedOfLight / frequency)
+        RelativePhaseConstant(shape.MouthWidth, FreeSpace.Wavelength(frequency))
         * shape.MouthWidth * shape.MouthHeight / (4.0 * Constants.VacuumImpedance);
 
     /// <summary>Extra path from the apex of a flare to a point off the axis, √(ρ²+x²) − ρ [m], without cancellation; 0 without a flare.</summary>

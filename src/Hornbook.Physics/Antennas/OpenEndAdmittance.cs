@@ -33,7 +33,7 @@ internal static class OpenEndAdmittance
     /// <summary>Mouth admittance times the impedance of vacuum, η Y [-].</summary>
     internal static Complex OverVacuum(RectangularGuide guide, double frequency)
     {
-        double k = 2.0 * Math.PI * frequency / Constants.SpeedOfLight;
+        double k = FreeSpace.Wavenumber(frequency);
         GaussLegendreRule visible = new(0.0, 0.5 * Math.PI, AnglePoints);
         Complex sum = Complex.Zero;
         for (int i = 0; i < visible.Order; i++)

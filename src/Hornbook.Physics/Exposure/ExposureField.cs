@@ -121,7 +121,7 @@ public sealed class ExposureField
     private CurrentSamples CloseCurrents()
     {
         CurrentSamples unit = MouthCurrents.Of(Antenna.Shape, Antenna.Frequency, CloseRefinement);
-        double intensity = FarField.Intensity(unit, Antenna.Wavenumber, new Vector(1.0, 0.0, 0.0));
+        double intensity = FarField.Intensity(unit, Antenna.Wavenumber, Vector.UnitX);
         return unit.Scaled(Math.Sqrt(Antenna.Directivity / (4.0 * Math.PI * intensity)));
     }
 

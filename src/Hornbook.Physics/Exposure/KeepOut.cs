@@ -17,7 +17,7 @@ public static class KeepOut
     /// <summary>On the axis [m].</summary>
     /// <param name="field">The field of the source at its worst-case power.</param>
     /// <param name="density">The limit [W/m²]; finite, &gt; 0.</param>
-    public static double OnAxis(ExposureField field, double density) => Towards(field, density, new Vector(1.0, 0.0, 0.0));
+    public static double OnAxis(ExposureField field, double density) => Towards(field, density, Vector.UnitX);
 
     /// <summary>In a direction of the antenna's own frame [m].</summary>
     /// <param name="field">The field of the source at its worst-case power.</param>

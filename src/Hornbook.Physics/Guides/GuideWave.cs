@@ -90,7 +90,7 @@ public sealed record GuideWave
     /// <remarks>Source: [Pozar2012] § 3.3.</remarks>
     public Complex WaveImpedance => new Complex(0.0, 2.0 * Math.PI * Frequency * Constants.MagneticConstant) / PropagationConstant;
 
-    private double Wavenumber => 2.0 * Math.PI * Frequency * Math.Sqrt(RelativePermittivity) / Constants.SpeedOfLight;
+    private double Wavenumber => FreeSpace.Wavenumber(Frequency) * Math.Sqrt(RelativePermittivity);
 
     private double CutoffWavenumber => Math.PI / Guide.Width;
 

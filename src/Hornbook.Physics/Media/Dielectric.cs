@@ -15,5 +15,5 @@ public abstract record Dielectric(string Name)
 
     /// <summary>How fast a plane wave dies out inside, in nepers per metre, k Im√ε_r [1/m].</summary>
     public double Attenuation(double frequency) =>
-        -2.0 * Math.PI * frequency / Constants.SpeedOfLight * Complex.Sqrt(RelativePermittivity(frequency)).Imaginary;
+        -FreeSpace.Wavenumber(frequency) * Complex.Sqrt(RelativePermittivity(frequency)).Imaginary;
 }

@@ -15,7 +15,7 @@ public sealed class PreparedPanel
         Panel = panel;
         Frequency = Require.Positive(frequency);
         Response = panel.Sheet.At(frequency);
-        double wavelength = Constants.SpeedOfLight / frequency;
+        double wavelength = FreeSpace.Wavelength(frequency);
         Cells = [.. panel.Surface.Cells(wavelength / (CellsPerWavelength * refinement))];
         Edges = panel.Sheet is Metal ? EdgeLinks.Of(Cells, panel.Surface.Rims, wavelength) : null;
     }
@@ -30,7 +30,7 @@ public sealed class PreparedPanel
     internal Cell[] Cells { get; }
 
     /// <summary>k [1/m].</summary>
-    internal double Wavenumber => 2.0 * Math.PI * Frequency / Constants.SpeedOfLight;
+    internal double Wavenumber => FreeSpace.Wavenumber(Frequency);
 
     /// <summary>The edge currents of its rims, where it is of metal; else null.</summary>
     internal EdgeLinks? Edges { get; }

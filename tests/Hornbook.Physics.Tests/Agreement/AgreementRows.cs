@@ -89,7 +89,7 @@ internal static class AgreementRows
 
     private static IEnumerable<AgreementRow> Grids()
     {
-        TangentialMatrix passed = new StripGrid(5e-3, 2.5e-3).Transmission(10.525e9, 0.0, 0.0);
+        TangentialMatrix passed = new StripGrid(5e-3, 2.5e-3).Solved(10.525e9).Arriving(SheetFace.Back, 0.0, 0.0).Transmission;
         yield return new(
             "strips of 2.5 mm each 5 mm at 10.525 GHz, field along passes", "[Marcuvitz1951] § 5.18, mem.", -18.263, 2.0 * Decibels.FromRatio(passed.AlongAlong.Magnitude), "dB", 2, 0.03);
         yield return new(

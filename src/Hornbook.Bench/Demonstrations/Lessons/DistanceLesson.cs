@@ -8,7 +8,7 @@ internal static class DistanceLesson
 {
     internal static Lesson Of(BenchPlan plan)
     {
-        double half = 0.5 * Constants.SpeedOfLight / plan.Frequency;
+        double half = 0.5 * FreeSpace.Wavelength(plan.Frequency);
         return new Lesson(
             "Stand the source at one end of the table and slide the receiver along its axis, at one height, along a straight edge. Read the distance from mouth to mouth, and give the place where it is twice the first one a mark.",
             $"The wave that goes to and fro between the two mouths: every {InWords.Length(half)} the tone wavers; take the middle of it. The echo of the table and of the hand that pushes. "

@@ -8,7 +8,7 @@ internal static class HalfMirrorsLesson
 {
     internal static Lesson Of(BenchPlan plan)
     {
-        double half = 0.5 * Constants.SpeedOfLight / plan.Frequency;
+        double half = 0.5 * FreeSpace.Wavelength(plan.Frequency);
         return new Lesson(
             "Stand the two half mirrors square to the axis and face to face, a hand's breadth apart, with a millimetre scale along the foot of the second; slide that one slowly away along the axis. Keep the mouths well clear of them.",
             "Mirrors that are not parallel: a few degrees, and the wave walks off sideways before it has gone to and fro often enough. The horn is a mirror too: stand it askew by a hair, or far off. "

@@ -8,7 +8,7 @@ internal static class TurningMirrorLesson
 {
     internal static Lesson Of(BenchPlan plan)
     {
-        double eighth = Constants.SpeedOfLight / plan.Frequency / 8.0;
+        double eighth = FreeSpace.Wavelength(plan.Frequency) / 8.0;
         return new Lesson(
             $"Stand source and receiver side by side, both looking at the middle of the mirror, and the grid flat before it on four spacers of foam, strips at 45° to the source's field. "
             + $"A gap of {InWords.Length(eighth)}, or three or five times that, makes the wave circular; twice that turns its field across. Seen aslant the gap must be a little wider.",

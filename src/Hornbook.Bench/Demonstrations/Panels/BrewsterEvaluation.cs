@@ -66,7 +66,7 @@ internal static class BrewsterEvaluation
 
     // λ √(1 + ε′) / 4ε′: a quarter wave between the faces at Brewster's angle, where the normal part of the wave number is k ε′/√(1 + ε′).
     private static double BestThickness(double permittivity, double frequency) =>
-        Constants.SpeedOfLight / frequency * Math.Sqrt(1.0 + permittivity) / (4.0 * permittivity);
+        FreeSpace.Wavelength(frequency) * Math.Sqrt(1.0 + permittivity) / (4.0 * permittivity);
 
     private static double UprightDb(Scene scene, BrewsterDemonstration demonstration, CurvePoint softest)
     {

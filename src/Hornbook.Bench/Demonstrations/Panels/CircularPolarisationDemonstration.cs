@@ -45,7 +45,7 @@ public sealed record CircularPolarisationDemonstration(
     internal override Evaluation Evaluate(Scene scene, Curve curve)
     {
         MalusLaw ellipse = MalusLaw.Fit(curve.Positions, curve.Links);
-        double wavelength = Constants.SpeedOfLight / scene.Plan.Frequency;
+        double wavelength = FreeSpace.Wavelength(scene.Plan.Frequency);
         Setting plain = Parts.At(scene.Plan, null, 0.0, 0.0);
         double mirror = scene.Read(plain.Source, plain.Receiver, plain.Panels).Link;
         return new LawEvaluation(

@@ -38,7 +38,7 @@ public sealed record EdgeDemonstration(string Name, string Panel, double From, d
 
     internal override Evaluation Evaluate(Scene scene, Curve curve)
     {
-        double wavelength = Constants.SpeedOfLight / scene.Plan.Frequency;
+        double wavelength = FreeSpace.Wavelength(scene.Plan.Frequency);
         double open = scene.Read(scene.Plan.Source, scene.Plan.Receiver, scene.Plan.Panels.Without(Panel)).Link;
         double[] v = [.. curve.Points.Select(point => KnifeEdge.Parameter(point.Setting.Panels.Named(Panel), point.Setting, wavelength))];
         double[] law = [.. v.Select(parameter => open * KnifeEdge.Power(parameter))];

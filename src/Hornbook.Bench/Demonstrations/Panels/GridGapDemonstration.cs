@@ -39,7 +39,7 @@ public sealed record GridGapDemonstration(string Name, string Grid, string Mirro
 
     internal override Evaluation Evaluate(Scene scene, Curve curve)
     {
-        double wavelength = Constants.SpeedOfLight / scene.Plan.Frequency;
+        double wavelength = FreeSpace.Wavelength(scene.Plan.Frequency);
         double[] at = curve.Positions, powers = curve.Links;
         Array.Sort(at, powers);
         double? turned = At(Extremes.Maxima(at, powers)), straight = At(Extremes.Minima(at, powers)); // of powers: in decibels a null has a cusp

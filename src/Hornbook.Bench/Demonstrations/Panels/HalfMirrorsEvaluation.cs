@@ -10,7 +10,7 @@ internal static class HalfMirrorsEvaluation
 {
     internal static LawEvaluation Of(Scene scene, HalfMirrorsDemonstration demonstration, Curve curve)
     {
-        double wavelength = Constants.SpeedOfLight / scene.Plan.Frequency;
+        double wavelength = FreeSpace.Wavelength(scene.Plan.Frequency);
         double[] at = curve.Positions, levels = [.. curve.Links.Select(Decibels.FromRatio)];
         Array.Sort(at, levels);
         double[] maxima = Extremes.Maxima(at, levels);
@@ -51,7 +51,7 @@ internal static class HalfMirrorsEvaluation
         Pose back = there with { Turn = there.Turn + Math.PI, Tilt = -there.Tilt, Roll = -there.Roll };
         BenchPanel first = scene.Plan.Panels.Named(demonstration.First), second = scene.Plan.Panels.Named(demonstration.Second);
         double gap = Vector.Dot(second.Pose.Position - first.Pose.Position, there.Forward);
-        double k = 2.0 * Math.PI * scene.Plan.Frequency / Constants.SpeedOfLight;
+        double k = FreeSpace.Wavenumber(scene.Plan.Frequency);
         return PlaneWave.Kept(scene.Plan.Frequency, there, second).Returned * PlaneWave.Kept(scene.Plan.Frequency, back, first).Returned * Complex.Exp(new Complex(0.0, -2.0 * k * gap));
     }
 

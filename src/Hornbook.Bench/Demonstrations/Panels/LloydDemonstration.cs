@@ -23,7 +23,7 @@ public sealed record LloydDemonstration(string Name, string? Panel, double From,
     public override Lesson Lesson(BenchPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return LloydLesson.Of(Constants.SpeedOfLight / plan.Frequency);
+        return LloydLesson.Of(FreeSpace.Wavelength(plan.Frequency));
     }
 
     /// <inheritdoc/>

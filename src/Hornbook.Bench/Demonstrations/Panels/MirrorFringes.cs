@@ -15,7 +15,7 @@ internal sealed record MirrorFringes(double? Apart, double? Wavelength, double? 
 {
     internal static MirrorFringes Of(Scene scene, Curve curve, Func<Setting, Mirrored?> mirror)
     {
-        double wavelength = Constants.SpeedOfLight / scene.Plan.Frequency;
+        double wavelength = FreeSpace.Wavelength(scene.Plan.Frequency);
         CurvePoint[] points = [.. curve.Points.OrderBy(point => point.Setting.At)];
         if (points.Any(point => mirror(point.Setting) is null))
         {

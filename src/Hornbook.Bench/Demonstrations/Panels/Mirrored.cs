@@ -62,6 +62,6 @@ internal sealed record Mirrored(Panel Panel, Vector Face, Vector Normal, Pose Po
         Complex received = (across * Vector.Dot(left, receiver)) + (along * Vector.Dot(up, receiver)) + (normal * Vector.Dot(Normal, receiver));
 
         // The sheet's numbers are referred to its middle plane; the ways here turn back at its face.
-        return received * Complex.Exp(new Complex(0.0, Math.Tau * frequency / Constants.SpeedOfLight * Panel.Sheet.Thickness * Vector.Dot(way, Normal)));
+        return received * Complex.Exp(new Complex(0.0, FreeSpace.Wavenumber(frequency) * Panel.Sheet.Thickness * Vector.Dot(way, Normal)));
     }
 }

@@ -14,7 +14,7 @@ internal static class SlitsEvaluation
     internal static LawEvaluation Of(Scene scene, BenchPanel plate, Curve curve)
     {
         IReadOnlyList<(double Middle, double Width)> slits = Openings.Slits(plate.Panel.Surface);
-        double wavelength = Constants.SpeedOfLight / scene.Plan.Frequency;
+        double wavelength = FreeSpace.Wavelength(scene.Plan.Frequency);
         CurvePoint[] points = [.. curve.Points.OrderBy(point => point.Setting.At)];
         double[] law = [.. curve.Points.Select(point => Law(slits, plate.Pose, point.Setting, wavelength))];
         double tie = curve.Strongest.Reading.Link / law.DefaultIfEmpty(1.0).Max();

@@ -28,7 +28,7 @@ public sealed record StandingWaveDemonstration(string Name, string Panel, double
     public override Lesson Lesson(BenchPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return StandingWaveLesson.Of(Constants.SpeedOfLight / plan.Frequency);
+        return StandingWaveLesson.Of(FreeSpace.Wavelength(plan.Frequency));
     }
 
     /// <inheritdoc/>
@@ -52,7 +52,7 @@ public sealed record StandingWaveDemonstration(string Name, string Panel, double
     internal override Evaluation Evaluate(Scene scene, Curve curve)
     {
         MirrorFringes fringes = MirrorFringes.Of(scene, curve, setting => Mirrored.In(setting.Panels.Named(Panel)));
-        double wavelength = Constants.SpeedOfLight / scene.Plan.Frequency;
+        double wavelength = FreeSpace.Wavelength(scene.Plan.Frequency);
         return fringes.Beside(
         [
             new("minima apart", ComparedQuantity.Length, fringes.Apart, 0.5 * wavelength, "half a wavelength of the plate's way is a whole one to and fro"),

@@ -52,7 +52,7 @@ internal sealed record TurningMirror(string Grid, string Mirror, double Incidenc
         double cosine = -Vector.Dot(source.Forward, mirror.Forward);
         SheetMatrices sheet = setting.Panels.Named(Grid).Panel.Sheet.At(frequency)
             .Arriving(SheetFace.Front, Vector.Dot(source.Forward, grid.Left), Vector.Dot(source.Forward, grid.Up));
-        Complex back = -Complex.Exp(new Complex(0.0, -4.0 * Math.PI * frequency / Constants.SpeedOfLight * gap * cosine));
+        Complex back = -Complex.Exp(new Complex(0.0, -2.0 * FreeSpace.Wavenumber(frequency) * gap * cosine));
         TangentialMatrix whole = sheet.Reflection + (sheet.Transmission * (Inverse(TangentialMatrix.Identity + (sheet.Reflection * -back)) * back) * sheet.Transmission);
         (Complex left, Complex up) = whole.Of(Vector.Dot(source.Up, grid.Left), Vector.Dot(source.Up, grid.Up));
         Vector level = (mirror with { Roll = 0.0 }).Left;

@@ -11,7 +11,7 @@ internal static class ZonePlateEvaluation
     internal static LawEvaluation Of(Scene scene, BenchPanel plate, Curve curve)
     {
         IReadOnlyList<(double Inner, double Outer)> rings = Openings.Rings(plate.Panel.Surface);
-        double wavelength = Constants.SpeedOfLight / scene.Plan.Frequency;
+        double wavelength = FreeSpace.Wavelength(scene.Plan.Frequency);
         double away = (plate.Pose.Position - scene.Plan.Source.Pose.Position).Length;
         double[] open = [.. curve.Points.Select(point => scene.Read(point.Setting.Source, point.Setting.Receiver, point.Setting.Panels.Without(plate.Name)).Link)];
         double[] gains = [.. curve.Links.Zip(open, (link, without) => link / without)];
@@ -61,7 +61,7 @@ internal static class ZonePlateEvaluation
     {
         (double sin, double cos) = Math.SinCos(angle);
         double off = scene.Antenna(antenna).DirectivityTowards(new Vector(cos, sin, 0.0)) + scene.Antenna(antenna).DirectivityTowards(new Vector(cos, 0.0, sin));
-        return 0.5 * off / scene.Antenna(antenna).DirectivityTowards(new Vector(1.0, 0.0, 0.0));
+        return 0.5 * off / scene.Antenna(antenna).DirectivityTowards(Vector.UnitX);
     }
 
     private static double? At(double[] places, double[] values, double place) =>

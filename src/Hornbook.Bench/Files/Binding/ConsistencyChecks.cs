@@ -46,7 +46,7 @@ internal sealed class ConsistencyChecks(ProblemList problems, bool isWhole)
 
         if (file.Has("frequency"))
         {
-            double most = MostWavelengths * Constants.SpeedOfLight / file.Number("frequency");
+            double most = MostWavelengths * FreeSpace.Wavelength(file.Number("frequency"));
             NotTooLarge(antenna, "mouth_width", most);
             NotTooLarge(antenna, "mouth_height", most);
         }

@@ -17,7 +17,7 @@ internal static class SurfaceComposer
     {
         PanelFormat.BentPlate => new BentSurface(Flat(panel), panel.Number("radius"), Axis(panel), SheetFace.Front),
         PanelFormat.Dish => new DishSurface(panel.Number("diameter"), panel.Number("focal_length"), panel.Number("hole_diameter", 0.0)),
-        PanelFormat.ZonePlate => Zones(panel, Constants.SpeedOfLight / panel.Number("cut_for", frequency))
+        PanelFormat.ZonePlate => Zones(panel, FreeSpace.Wavelength(panel.Number("cut_for", frequency)))
             .Cut(Outline(panel), panel.TextOrNull("centre") != ShapedFormat.Closed),
         _ => Flat(panel),
     };

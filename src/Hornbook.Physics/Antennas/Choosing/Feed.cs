@@ -30,7 +30,7 @@ public sealed record Feed
     public Conductor Walls { get; }
 
     /// <summary>Free-space wavelength, λ [m].</summary>
-    public double Wavelength => Constants.SpeedOfLight / Frequency;
+    public double Wavelength => FreeSpace.Wavelength(Frequency);
 
     /// <summary>Gain of the open guide itself, the least that a wish for gain can be [-].</summary>
     public double OpenGuideGain => Antenna.At(new OpenGuide(Guide, Walls), Frequency).Gain;

@@ -28,7 +28,7 @@ internal sealed class SeparableMouth
 
     internal SeparableMouth(Horn horn, double frequency)
     {
-        double wavelength = Constants.SpeedOfLight / horn.Guide.Carried(frequency);
+        double wavelength = FreeSpace.Wavelength(horn.Guide.Carried(frequency));
         _wavenumber = 2.0 * Math.PI / wavelength;
         _ratio = Math.Sqrt(1.0 - Math.Pow(wavelength / (2.0 * horn.MouthWidth), 2.0));
         _across = new Line(horn.MouthWidth, horn.AxialRadiusH, wavelength, LineTaper.Cosine);

@@ -13,7 +13,7 @@ public static class OpenGuideEstimates
     public static double InPhaseGain(RectangularGuide guide, double frequency)
     {
         ArgumentNullException.ThrowIfNull(guide);
-        double wavelength = Constants.SpeedOfLight / Require.Positive(frequency);
+        double wavelength = FreeSpace.Wavelength(frequency);
         return 32.0 * guide.Width * guide.Height / (Math.PI * wavelength * wavelength);
     }
 
@@ -42,7 +42,7 @@ public static class OpenGuideEstimates
     {
         double ratio = RelativePhaseConstant(guide, frequency);
         double cosine = Math.Cos(Require.Within(angle, -0.5 * Math.PI, 0.5 * Math.PI));
-        double y = Math.PI * guide.Height * frequency / Constants.SpeedOfLight * Math.Sin(angle);
+        double y = 0.5 * FreeSpace.Wavenumber(frequency) * guide.Height * Math.Sin(angle);
         return (1.0 + (ratio * cosine) + (reflection * (1.0 - (ratio * cosine))))
             / (1.0 + ratio + (reflection * (1.0 - ratio))) * Sinc(y);
     }
@@ -56,7 +56,7 @@ public static class OpenGuideEstimates
     public static double PatternH(RectangularGuide guide, double frequency, double angle)
     {
         RelativePhaseConstant(guide, frequency);
-        double x = Math.PI * guide.Width * frequency / Constants.SpeedOfLight * Math.Sin(Require.Within(angle, -0.5 * Math.PI, 0.5 * Math.PI));
+        double x = 0.5 * FreeSpace.Wavenumber(frequency) * guide.Width * Math.Sin(Require.Within(angle, -0.5 * Math.PI, 0.5 * Math.PI));
         return Math.Cos(angle) * CosineLine(x);
     }
 

@@ -41,7 +41,7 @@ public sealed record BoardedStripGrid : ISheet
     /// <summary>The same solved anew for each direction: slow, and what the table is measured against.</summary>
     /// <param name="frequency">f [Hz]; finite, &gt; 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is out of its range.</exception>
-    public ISheetResponse Solved(double frequency) => Response(Require.Positive(frequency), StripCurrents.Direct);
+    internal ISheetResponse Solved(double frequency) => Response(Require.Positive(frequency), StripCurrents.Direct);
 
     /// <inheritdoc/>
     public bool Scatters(double frequency, double across, double along) => SecondBeam.Leaves(Strips.Period, frequency, across, along);

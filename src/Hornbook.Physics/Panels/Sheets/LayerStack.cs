@@ -11,7 +11,7 @@ internal sealed class LayerStack
     /// <summary>Layers in the order in which the wave meets them.</summary>
     internal LayerStack(IReadOnlyList<Layer> layers, double frequency)
     {
-        double k = 2.0 * Math.PI * frequency / Constants.SpeedOfLight;
+        double k = FreeSpace.Wavenumber(frequency);
         _permittivity = [.. layers.Select(layer => layer.Material.RelativePermittivity(frequency))];
         _phase = [.. layers.Select(layer => k * layer.Thickness)];
     }

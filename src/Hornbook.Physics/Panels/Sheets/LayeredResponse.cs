@@ -22,7 +22,7 @@ internal sealed class LayeredResponse : ISheetResponse
     /// <param name="frequency">f [Hz].</param>
     internal LayeredResponse(LayeredSheet sheet, double frequency)
     {
-        double phase = 2.0 * Math.PI * frequency / Constants.SpeedOfLight * sheet.Thickness;
+        double phase = FreeSpace.Wavenumber(frequency) * sheet.Thickness;
         _scale = 2.0 * Math.Exp(LayeredTransfer.LogScale(sheet.Layers, frequency));
         _table = CurveTable.Of(Marshal.SizeOf<Elements>() / sizeof(double), Fill, Tolerance);
 

@@ -16,7 +16,7 @@ public sealed class LayeredSheet : ISheet, IEquatable<LayeredSheet>
     public LayeredSheet(params IReadOnlyList<Layer> layers)
     {
         ArgumentNullException.ThrowIfNull(layers);
-        _layers = layers.Count > 0 ? [.. layers] : throw new ArgumentException("no layer; a sheet has at least one");
+        _layers = layers.Count > 0 ? [.. layers] : throw new ArgumentException("layers = 0; must be at least 1", nameof(layers));
     }
 
     /// <summary>The layers, in the order in which the wave meets them.</summary>
@@ -37,7 +37,7 @@ public sealed class LayeredSheet : ISheet, IEquatable<LayeredSheet>
     /// <remarks>Eq. sheets (2) to (4). [BornWolf1999] § 1.6.</remarks>
     public SheetResponse At(double frequency, double angle, Polarisation polarisation)
     {
-        double k = 2.0 * Math.PI * Require.Positive(frequency) / Constants.SpeedOfLight;
+        double k = FreeSpace.Wavenumber(frequency);
         double sine = Math.Sin(Incidence.Checked(angle)), cosine = Math.Cos(angle);
         SheetResponse faceToFace = new LayerStack(_layers, frequency).FaceToFace(sine * sine, cosine, polarisation);
         Complex toMiddle = Complex.Exp(new Complex(0.0, k * cosine * Thickness));

@@ -34,7 +34,7 @@ internal readonly record struct LayeredTransfer(Complex A, Complex B, Complex C,
     {
         Complex permittivity = layer.Material.RelativePermittivity(frequency);
         Complex normal = Complex.Sqrt(permittivity - 1.0 + (cosine * cosine));
-        double kd = Wavenumber(frequency) * layer.Thickness;
+        double kd = FreeSpace.Wavenumber(frequency) * layer.Thickness;
         double scale = LogScale(layer, frequency);
         Complex turn = Complex.ImaginaryOne * kd * normal;
         Complex forward = Complex.Exp(scale - turn), backward = Complex.Exp(scale + turn);
@@ -52,10 +52,8 @@ internal readonly record struct LayeredTransfer(Complex A, Complex B, Complex C,
     private static double LogScale(Layer layer, double frequency)
     {
         Complex normal = Complex.Sqrt(layer.Material.RelativePermittivity(frequency) - 1.0);
-        return -Math.Abs(normal.Imaginary) * Wavenumber(frequency) * layer.Thickness;
+        return -Math.Abs(normal.Imaginary) * FreeSpace.Wavenumber(frequency) * layer.Thickness;
     }
-
-    private static double Wavenumber(double frequency) => 2.0 * Math.PI * frequency / Constants.SpeedOfLight;
 
     private LayeredTransfer Then(LayeredTransfer next) => new(
         (A * next.A) + (B * next.C), (A * next.B) + (B * next.D), (C * next.A) + (D * next.C), (C * next.B) + (D * next.D));

@@ -11,11 +11,11 @@ internal static class SecondBeam
     /// <param name="along">k_v/k.</param>
     internal static bool Leaves(double period, double frequency, double across, double along)
     {
-        double nearest = (Constants.SpeedOfLight / (Require.Positive(frequency) * period)) - Math.Abs(across);
+        double nearest = (FreeSpace.Wavelength(frequency) / period) - Math.Abs(across);
         return (nearest * nearest) + (along * along) < 1.0;
     }
 
     /// <summary>Up to this angle to the normal none does, in whatever plane the wave arrives [rad].</summary>
     internal static double NoneUpTo(double period, double frequency) =>
-        Math.Asin(Math.Clamp((Constants.SpeedOfLight / (Require.Positive(frequency) * period)) - 1.0, 0.0, 1.0));
+        Math.Asin(Math.Clamp((FreeSpace.Wavelength(frequency) / period) - 1.0, 0.0, 1.0));
 }

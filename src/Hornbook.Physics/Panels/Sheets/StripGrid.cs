@@ -32,9 +32,19 @@ public sealed record StripGrid : ISheet
     public double Thickness => 0.0;
 
     /// <inheritdoc/>
-    /// <remarks>Read from a table, within 1e-6 of <see cref="Reflection"/> for p &lt; 2λ.</remarks>
-    public ISheetResponse At(double frequency) => Known.Of(
-        (this, Require.Positive(frequency)), key => new StripResponse(StripCurrents.Tabulated(key.Grid.Equations(key.Frequency, new Air()))));
+    /// <remarks>Read from a table, within 1e-6 of <see cref="Solved"/> for p &lt; 2λ.</remarks>
+    public ISheetResponse At(double frequency) =>
+        Known.Of((this, Require.Positive(frequency)), key => key.Grid.Response(key.Frequency, StripCurrents.Tabulated));
+
+    /// <summary>The same solved anew for each direction: slow, and what the table is measured against.</summary>
+    /// <param name="frequency">f [Hz]; finite, &gt; 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The frequency is out of its range.</exception>
+    /// <remarks>
+    /// Eq. strip-grids (1) to (7): the currents of the strips in functions that have the right singularity at the edges, Galerkin over the
+    /// plane waves of the grid. What six functions for each direction leave of the wave, more where gaps are narrow, is at most 1.3e-6
+    /// for p &lt; λ/2.
+    /// </remarks>
+    internal ISheetResponse Solved(double frequency) => Response(Require.Positive(frequency), StripCurrents.Direct);
 
     /// <inheritdoc/>
     /// <remarks>Eq. strip-grids (10).</remarks>
@@ -43,33 +53,13 @@ public sealed record StripGrid : ISheet
     /// <inheritdoc/>
     public double OneWaveUpTo(double frequency) => SecondBeam.NoneUpTo(Period, frequency);
 
-    /// <summary>What the grid throws back: R of the tangential electric field; what passes is one plus that, T = 1 + R.</summary>
-    /// <param name="frequency">f [Hz]; finite, &gt; 0.</param>
-    /// <param name="angle">Between the wave and the normal [rad]; 0 to just below 90°.</param>
-    /// <param name="azimuth">Of the plane of incidence, from across towards along the strips [rad].</param>
-    /// <exception cref="ArgumentOutOfRangeException">A number is out of its range.</exception>
-    /// <remarks>
-    /// Eq. strip-grids (1) to (7): the currents of the strips in functions that have the right singularity at the edges, Galerkin over the
-    /// plane waves of the grid. What six functions for each direction leave of the wave, more where gaps are narrow, is at most 1.3e-6
-    /// for p &lt; λ/2. Solved anew for each direction; <see cref="At"/> tabulates.
-    /// </remarks>
-    public TangentialMatrix Reflection(double frequency, double angle, double azimuth)
-    {
-        TangentialWave wave = TangentialWave.Of(frequency, angle, azimuth);
-        (double u, double v) = (wave.Across / wave.Wavenumber, wave.Along / wave.Wavenumber);
-        return new StripResponse(StripCurrents.Direct(Equations(frequency, new Air()))).Arriving(SheetFace.Back, u, v).Reflection;
-    }
-
-    /// <summary>What passes, T = 1 + R of the tangential electric field.</summary>
-    /// <inheritdoc cref="Reflection"/>
-    public TangentialMatrix Transmission(double frequency, double angle, double azimuth) =>
-        TangentialMatrix.Identity + Reflection(frequency, angle, azimuth);
-
     /// <summary>The equations for the currents of the strips.</summary>
     internal StripEquations Equations(double frequency, ISurroundings surroundings)
     {
-        double k = 2.0 * Math.PI * frequency / Constants.SpeedOfLight, share = StripWidth / Period;
+        double k = FreeSpace.Wavenumber(frequency), share = StripWidth / Period;
         int count = StripFunctions.CountFor(share, k * StripWidth / surroundings.LayerPhase);
-        return new StripEquations(StripFunctions.For(share, count), surroundings, Period * frequency / Constants.SpeedOfLight);
+        return new StripEquations(StripFunctions.For(share, count), surroundings, Period / FreeSpace.Wavelength(frequency));
     }
+
+    private StripResponse Response(double frequency, Func<StripEquations, StripCurrents> currents) => new(currents(Equations(frequency, new Air())));
 }

@@ -38,7 +38,7 @@ public sealed record WireGrid : ISheet
     /// <summary>The same solved anew for each direction: slow, and what the table is measured against.</summary>
     /// <param name="frequency">f [Hz]; finite, &gt; 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is out of its range.</exception>
-    public ISheetResponse Solved(double frequency) => WireResponse.Direct(Equations(Require.Positive(frequency)));
+    internal ISheetResponse Solved(double frequency) => WireResponse.Direct(Equations(Require.Positive(frequency)));
 
     /// <inheritdoc/>
     public bool Scatters(double frequency, double across, double along) => SecondBeam.Leaves(Period, frequency, across, along);
@@ -46,5 +46,5 @@ public sealed record WireGrid : ISheet
     /// <inheritdoc/>
     public double OneWaveUpTo(double frequency) => SecondBeam.NoneUpTo(Period, frequency);
 
-    private WireEquations Equations(double frequency) => new(Period * frequency / Constants.SpeedOfLight, Diameter / Period);
+    private WireEquations Equations(double frequency) => new(Period / FreeSpace.Wavelength(frequency), Diameter / Period);
 }

@@ -36,7 +36,7 @@ internal static class Sized
     /// <exception cref="BadInputException">It is too large.</exception>
     internal static void RequireComputable(AntennaShape shape, double frequency)
     {
-        double waves = shape.LargerSide * frequency / Constants.SpeedOfLight;
+        double waves = shape.LargerSide / FreeSpace.Wavelength(frequency);
         if (waves > MostWavelengths)
         {
             throw new BadInputException($"the mouth is {waves:F0} wavelengths wide at this frequency; at most {MostWavelengths:F0} are computed");

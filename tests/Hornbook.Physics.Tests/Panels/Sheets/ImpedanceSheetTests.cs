@@ -45,7 +45,7 @@ public sealed class ImpedanceSheetTests
     {
         // Lamb 1898: X = η (p/λ) ln csc(πw/2p); w = p/2, p = λ/1000. What is left is of the order of (p/λ)².
         double period = 1e-3 * Constants.SpeedOfLight / Frequency;
-        Complex grid = new StripGrid(period, 0.5 * period).Reflection(Frequency, 0.0, 0.0).AlongAlong;
+        Complex grid = new StripGrid(period, 0.5 * period).Solved(Frequency).Arriving(SheetFace.Back, 0.0, 0.0).Reflection.AlongAlong;
         ImpedanceSheet sheet = new(new Complex(0.0, Constants.VacuumImpedance * 1e-3 * 0.5 * Math.Log(2.0)));
         Close.Absolute(0.0, (sheet.At(Frequency).Arriving(SheetFace.Front, 0.0, 0.0).Reflection.AlongAlong - grid).Magnitude, 1e-6);
     }
@@ -102,7 +102,7 @@ public sealed class ImpedanceSheetTests
     public void So_are_strips_along_the_field()
     {
         // derived: the page on films, 2.3 mm wide and 11.4 mm apart.
-        TangentialMatrix reflection = new StripGrid(11.4e-3, 2.3e-3).Reflection(Frequency, 0.0, 0.0);
+        TangentialMatrix reflection = new StripGrid(11.4e-3, 2.3e-3).Solved(Frequency).Arriving(SheetFace.Back, 0.0, 0.0).Reflection;
         Close.Absolute(0.5, Squared(reflection.AlongAlong), 0.005);
         Assert.InRange(Squared(reflection.AcrossAcross), 0.0, 0.02);
     }

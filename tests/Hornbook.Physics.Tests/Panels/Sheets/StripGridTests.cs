@@ -24,7 +24,7 @@ public sealed class StripGridTests
     [InlineData(8.0, 2.0, -6.252, -0.0089)]
     public void It_passes_what_the_handbook_says(double period, double width, double alongDb, double acrossDb)
     {
-        TangentialMatrix passed = new StripGrid(period * 1e-3, width * 1e-3).Transmission(Frequency, 0.0, 0.0);
+        TangentialMatrix passed = new StripGrid(period * 1e-3, width * 1e-3).Solved(Frequency).Arriving(SheetFace.Back, 0.0, 0.0).Transmission;
         Close.Absolute(alongDb, LevelDb(passed.AlongAlong), 0.03);
         Close.Absolute(acrossDb, LevelDb(passed.AcrossAcross), 0.001);
     }
@@ -39,7 +39,7 @@ public sealed class StripGridTests
         foreach (double frequency in new[] { 3e9, 24e9 })
         {
             double p = period * Constants.SpeedOfLight / frequency;
-            Close.Absolute(alongDb, LevelDb(new StripGrid(p, share * p).Transmission(frequency, 0.0, 0.0).AlongAlong), 0.005);
+            Close.Absolute(alongDb, LevelDb(new StripGrid(p, share * p).Solved(frequency).Arriving(SheetFace.Back, 0.0, 0.0).Transmission.AlongAlong), 0.005);
         }
     }
 
@@ -50,7 +50,7 @@ public sealed class StripGridTests
         double period = 1e-3 * Wavelength;
         double x = 1e-3 * 0.5 * Math.Log(2.0);
         Complex expected = new Complex(0.0, 2.0 * x) / new Complex(1.0, 2.0 * x);
-        Complex passed = new StripGrid(period, 0.5 * period).Transmission(Frequency, 0.0, 0.0).AlongAlong;
+        Complex passed = new StripGrid(period, 0.5 * period).Solved(Frequency).Arriving(SheetFace.Back, 0.0, 0.0).Transmission.AlongAlong;
         Close.Absolute(0.0, (passed - expected).Magnitude / expected.Magnitude, 1e-5);
     }
 
@@ -60,7 +60,7 @@ public sealed class StripGridTests
         {
             // Babinet 1837, for fields: thin perfect complementary screens.
             StripGrid other = new(grid.Period, grid.Period - grid.StripWidth);
-            TangentialMatrix a = grid.Transmission(Frequency, 0.0, 0.0), b = other.Transmission(Frequency, 0.0, 0.0);
+            TangentialMatrix a = grid.Solved(Frequency).Arriving(SheetFace.Back, 0.0, 0.0).Transmission, b = other.Solved(Frequency).Arriving(SheetFace.Back, 0.0, 0.0).Transmission;
             // Computed on a grid of periods and widths: six functions leave most, 1.21e-6, at the widest period and the narrowest strips or gaps.
             Close.Absolute(0.0, (a.AlongAlong + b.AcrossAcross - 1.0).Magnitude, 1.3e-6);
             Close.Absolute(0.0, (a.AcrossAcross + b.AlongAlong - 1.0).Magnitude, 1.3e-6);
@@ -77,8 +77,8 @@ public sealed class StripGridTests
     {
         foreach (double period in new[] { 0.1 * Wavelength, 0.3 * Wavelength, 0.48 * Wavelength })
         {
-            TangentialMatrix narrow = new StripGrid(period, share * period).Transmission(Frequency, 0.0, 0.0);
-            TangentialMatrix wide = new StripGrid(period, (1.0 - share) * period).Transmission(Frequency, 0.0, 0.0);
+            TangentialMatrix narrow = new StripGrid(period, share * period).Solved(Frequency).Arriving(SheetFace.Back, 0.0, 0.0).Transmission;
+            TangentialMatrix wide = new StripGrid(period, (1.0 - share) * period).Solved(Frequency).Arriving(SheetFace.Back, 0.0, 0.0).Transmission;
             // Measured: at most 1.0e-6, at the narrowest.
             Close.Absolute(0.0, (narrow.AlongAlong + wide.AcrossAcross - 1.0).Magnitude, 1.3e-6);
             Close.Absolute(0.0, (narrow.AcrossAcross + wide.AlongAlong - 1.0).Magnitude, 1.3e-6);
@@ -92,7 +92,7 @@ public sealed class StripGridTests
             Assert.True(direction.Angle < grid.OneWaveUpTo(Frequency));
             (double sin, double cos) = Math.SinCos(field);
             (Complex across, Complex along) = (cos, new Complex(0.6 * sin, 0.8 * sin));
-            TangentialMatrix reflection = grid.Reflection(Frequency, direction.Angle, direction.Azimuth);
+            TangentialMatrix reflection = SheetPower.Asked(grid.Solved(Frequency), SheetFace.Back, direction).Reflection;
             double incident = SheetPower.Of(direction, (across, along));
             double thrownBack = SheetPower.Of(direction, reflection.Of(across, along));
             double passed = SheetPower.Of(direction, (TangentialMatrix.Identity + reflection).Of(across, along));
@@ -106,8 +106,8 @@ public sealed class StripGridTests
         (grid, direction) =>
         {
             // Symmetry of the grid.
-            TangentialMatrix here = grid.Reflection(Frequency, direction.Angle, direction.Azimuth);
-            TangentialMatrix there = grid.Reflection(Frequency, direction.Angle, direction.Azimuth + Math.PI);
+            TangentialMatrix here = SheetPower.Asked(grid.Solved(Frequency), SheetFace.Back, direction).Reflection;
+            TangentialMatrix there = SheetPower.Asked(grid.Solved(Frequency), SheetFace.Back, (direction.Angle, direction.Azimuth + Math.PI)).Reflection;
             Close.Absolute(0.0, (here.AlongAlong - there.AlongAlong).Magnitude, 1e-9);
             Close.Absolute(0.0, (here.AcrossAlong - there.AcrossAlong).Magnitude, 1e-9);
         },
@@ -117,7 +117,9 @@ public sealed class StripGridTests
     public void In_the_principal_planes_the_two_fields_do_not_mix() => Gen.Select(FineGrids, Gen.Double[0.0, 1.4]).Sample(
         (grid, angle) =>
         {
-            TangentialMatrix across = grid.Reflection(Frequency, angle, 0.0), along = grid.Reflection(Frequency, angle, 0.5 * Math.PI);
+            ISheetResponse response = grid.Solved(Frequency);
+            TangentialMatrix across = response.Arriving(SheetFace.Back, Math.Sin(angle), 0.0).Reflection;
+            TangentialMatrix along = response.Arriving(SheetFace.Back, 0.0, Math.Sin(angle)).Reflection;
             // Symmetry: mirrored at the plane of incidence the grid is the same.
             Close.Absolute(0.0, across.AcrossAlong.Magnitude + across.AlongAcross.Magnitude, 1e-9);
             Close.Absolute(0.0, along.AcrossAlong.Magnitude + along.AlongAcross.Magnitude, 1e-9);

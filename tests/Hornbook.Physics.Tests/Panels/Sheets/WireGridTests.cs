@@ -59,7 +59,7 @@ public sealed class WireGridTests
         {
             double p = period * Wavelength;
             TangentialMatrix wires = SheetPower.Asked(new WireGrid(p, 0.005 * p).Solved(Frequency), SheetFace.Back, direction).Transmission;
-            TangentialMatrix strips = new StripGrid(p, 0.01001 * p).Transmission(Frequency, direction.Angle, direction.Azimuth);
+            TangentialMatrix strips = SheetPower.Asked(new StripGrid(p, 0.01001 * p).Solved(Frequency), SheetFace.Back, direction).Transmission;
             // Marcuvitz 1951, from memory: equal for the field along them, up to (πd/p)² = 2.5e-4.
             Close.Absolute(0.0, (wires.AlongAlong - strips.AlongAlong).Magnitude, 1e-3);
         },

@@ -37,7 +37,9 @@ internal sealed class PlainStripSums
     }
 
     /// <summary>R of the tangential electric field in the direction of reflection.</summary>
-    internal TangentialMatrix Reflection(double period, TangentialWave wave)
+    /// <param name="period">p/λ.</param>
+    /// <param name="wave">Direction cosines across and along the strips.</param>
+    internal TangentialMatrix Reflection(double period, (double Across, double Along) wave)
     {
         Matrix<Complex> equations = Equations(period, wave);
         Matrix<Complex> incident = Matrix<Complex>.Build.Dense(2 * Functions, 2);
@@ -52,12 +54,12 @@ internal sealed class PlainStripSums
     }
 
     // A_ij = Σ_m ½ Z(m) (w/2p) F_i(q)* F_j(q), currents times the impedance of vacuum as unknowns.
-    private Matrix<Complex> Equations(double period, TangentialWave wave)
+    private Matrix<Complex> Equations(double period, (double Across, double Along) wave)
     {
         Complex[,] sums = new Complex[2 * Functions, 2 * Functions];
         for (int m = -_orders; m <= _orders; m++)
         {
-            TangentialMatrix z = Impedance(wave, 2.0 * Math.PI * m / period) * (0.25 * _share);
+            TangentialMatrix z = Impedance(wave, m / period) * (0.25 * _share);
             Add(sums, z, m);
         }
 
@@ -85,13 +87,13 @@ internal sealed class PlainStripSums
     private static Complex At(Complex[,] table, int m, int n) => m >= 0 ? table[m, n] : Complex.Conjugate(table[-m, n]);
 
     // Beyond the last order kz → −j|k_u|, the products of Bessel functions average to 1/πq, and Σ 1/m² → 1/(M + ½). Eq. strip-grids (5).
-    private void AddTail(Complex[,] sums, double period, TangentialWave wave)
+    private void AddTail(Complex[,] sums, double period, (double Across, double Along) wave)
     {
-        double k = wave.Wavenumber, width = _share * period;
+        double width = _share * period;
         double rest = 1.0 / (_orders + 0.5);
-        Complex along = new(0.0, ((k * k) - (wave.Along * wave.Along)) / k * period / (4.0 * Math.PI) * rest);
-        Complex across = new(0.0, -period / (Math.PI * k * width * width) * rest);
-        double mixed = wave.Along / k * period / (2.0 * Math.PI * width) * rest;
+        Complex along = new(0.0, (1.0 - (wave.Along * wave.Along)) * period * 0.5 * rest);
+        Complex across = new(0.0, -period / (2.0 * Math.PI * Math.PI * width * width) * rest);
+        double mixed = wave.Along * period / (2.0 * Math.PI * width) * rest;
         for (int i = 0; i < Functions; i++)
         {
             for (int j = 0; j < Functions; j++)
@@ -106,9 +108,9 @@ internal sealed class PlainStripSums
     }
 
     // Z of the wave whose wave vector across the strips is shifted; the root that dies out.
-    private static TangentialMatrix Impedance(TangentialWave wave, double shift)
+    private static TangentialMatrix Impedance((double Across, double Along) wave, double shift)
     {
-        double u = (wave.Across + shift) / wave.Wavenumber, v = wave.Along / wave.Wavenumber;
+        double u = wave.Across + shift, v = wave.Along;
         double squared = 1.0 - (u * u) - (v * v);
         Complex normal = squared >= 0.0 ? Math.Sqrt(squared) : new Complex(0.0, -Math.Sqrt(-squared));
         return new TangentialMatrix((1.0 - (u * u)) / normal, -u * v / normal, -u * v / normal, (1.0 - (v * v)) / normal);

@@ -17,8 +17,8 @@ public sealed class StripCurrentsTests
         (period, share, direction) =>
         {
             double p = period * Wavelength;
-            TangentialMatrix quick = new StripGrid(p, share * p).Reflection(Frequency, direction.Angle, direction.Azimuth);
-            TangentialMatrix plain = new PlainStripSums(share).Reflection(p, TangentialWave.Of(Frequency, direction.Angle, direction.Azimuth));
+            TangentialMatrix quick = SheetPower.Asked(new StripGrid(p, share * p).Solved(Frequency), SheetFace.Back, direction).Reflection;
+            TangentialMatrix plain = new PlainStripSums(share).Reflection(period, SheetPower.Cosines(direction));
             // Independent method: order by order up to q = 2000. What is left is its own: up to q = 16 000 it comes within 4e-9.
             Close.Absolute(0.0, SheetPower.Difference(quick, plain), 1e-6);
         },
@@ -45,7 +45,7 @@ public sealed class StripCurrentsTests
                 (double sin, double cos) = Math.SinCos(direction.Azimuth);
                 TangentialMatrix read = table.Arriving(SheetFace.Back, sine * cos, sine * sin).Reflection;
                 // Independent method: the equations solved for this direction.
-                Close.Absolute(0.0, SheetPower.Difference(grid.Reflection(Frequency, direction.Angle, direction.Azimuth), read), most);
+                Close.Absolute(0.0, SheetPower.Difference(SheetPower.Asked(grid.Solved(Frequency), SheetFace.Back, direction).Reflection, read), most);
             },
             iter: 200);
     }
