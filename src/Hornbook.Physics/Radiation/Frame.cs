@@ -11,7 +11,10 @@ internal readonly record struct Frame(Vector Origin, Vector Forward, Vector Left
         new(other.Components(Origin - other.Origin), other.Components(Forward), other.Components(Left), other.Components(Up));
 
     /// <summary>A point of this frame, in the frame that this one is given in.</summary>
-    internal Vector Place(Vector own) => Origin + (Forward * own.X) + (Left * own.Y) + (Up * own.Z);
+    internal Vector Place(Vector own) => Origin + Turn(own);
+
+    /// <summary>A direction of this frame, in the frame that this one is given in.</summary>
+    internal Vector Turn(Vector own) => (Forward * own.X) + (Left * own.Y) + (Up * own.Z);
 
     /// <summary>A phasor of this frame, in the frame that this one is given in.</summary>
     internal ComplexVector Turn(ComplexVector own) =>

@@ -46,7 +46,7 @@ public sealed record DishDemonstration(string Name, string Panel, double From, d
     internal override Evaluation Evaluate(Scene scene, Curve curve)
     {
         BenchPanel dish = scene.Plan.Panels.Named(Panel);
-        double wavelength = Constants.SpeedOfLight / scene.Plan.Frequency;
+        double wavelength = FreeSpace.Wavelength(scene.Plan.Frequency);
         double away = (dish.Pose.Position - scene.Plan.Source.Pose.Position).Length;
         double whole = Math.Pow(Math.PI * dish.Panel.Surface.Width / wavelength, 2.0);
         double over = curve.Strongest.Reading.Link / Alone(scene, curve.Strongest.Setting).Link;
@@ -71,8 +71,8 @@ public sealed record DishDemonstration(string Name, string Panel, double From, d
         return scene.Read(setting.Source, setting.Receiver with { Pose = new Pose(dish.Position, dish.Turn, dish.Tilt, setting.Receiver.Pose.Roll) }, setting.Panels.Without(Panel));
     }
 
-    // 1/b = 1/f − 1/r (common practice, no source), f = D²/16 depth.
+    // 1/b = 1/f − 1/r (common practice, no source).
     private static double? Focus(PanelSurface surface, double away) => surface is DishSurface dish
-        ? 1.0 / ((16.0 * dish.Depth / (dish.Width * dish.Width)) - (1.0 / away))
+        ? 1.0 / ((1.0 / dish.FocalLength) - (1.0 / away))
         : null;
 }

@@ -29,7 +29,7 @@ internal readonly struct FringeCurrent
     private readonly Complex _alongSingular;
 
     /// <summary>The fringe current that a wave drives.</summary>
-    /// <remarks>Eq. edges (3) and (4).</remarks>
+    /// <remarks>Eq. edges (4) to (6).</remarks>
     internal FringeCurrent(EdgeWave wave)
     {
         _wave = wave;

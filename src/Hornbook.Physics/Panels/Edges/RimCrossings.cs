@@ -27,7 +27,7 @@ internal static class RimCrossings
                 crossings.Add(over);
             }
 
-            if (ends[end].Rim is StraightRim && ThroughAir(ends, end, AsidePerWavelength * wavelength) is { } through)
+            if (ends[end].Rim.IsStraight && ThroughAir(ends, end, AsidePerWavelength * wavelength) is { } through)
             {
                 crossings.Add(through);
             }
@@ -59,7 +59,7 @@ internal static class RimCrossings
         for (int i = 0; i < feet.Length; i++)
         {
             RimFoot there = feet[i].Foot;
-            if (Vector.Dot(here.Inward, there.Inward) > ParallelCosine || feet[i].Rim is not StraightRim)
+            if (Vector.Dot(here.Inward, there.Inward) > ParallelCosine || !feet[i].Rim.IsStraight)
             {
                 continue;
             }

@@ -23,10 +23,10 @@ internal sealed class PanelInPlace
         _frame = Frame.Of(posed.Pose);
         Cell[] cells = posed.Panel.Cells;
         Cells = Body.Of(Array.ConvertAll(cells, cell => _frame.Place(cell.Centre)), _frame);
-        _normals = Array.ConvertAll(cells, cell => Turned(cell.Normal));
-        _across = Array.ConvertAll(cells, cell => Turned(cell.Across));
+        _normals = Array.ConvertAll(cells, cell => _frame.Turn(cell.Normal));
+        _across = Array.ConvertAll(cells, cell => _frame.Turn(cell.Across));
         _feet = Array.ConvertAll(posed.Panel.Edges?.Feet ?? [], InPlace);
-        Ears = _feet.Length == 0 ? Cells : Body.Of([.. Cells.Points, .. _feet.Select(foot => foot.Place)], _frame);
+        Observers = _feet.Length == 0 ? Cells : Body.Of([.. Cells.Points, .. _feet.Select(foot => foot.Place)], _frame);
     }
 
     /// <summary>The panel and its pose.</summary>
@@ -36,22 +36,22 @@ internal sealed class PanelInPlace
     internal Body Cells { get; }
 
     /// <summary>Where it takes in fields: the centres of its cells, then the feet on its rim, where edge currents begin.</summary>
-    internal Body Ears { get; }
+    internal Body Observers { get; }
 
     /// <summary>Whether a plane divides what meets its front from what meets its back.</summary>
     internal bool IsFlat => Posed.Panel.Panel.Surface.IsFlat;
 
     /// <summary>Nothing arrives yet.</summary>
-    internal Arrivals Nothing() => Arrivals.None(Ears.Points.Length);
+    internal Arrivals Nothing() => Arrivals.None(Observers.Points.Length);
 
     /// <summary>Whether a point lies on the side to which the front looks, or in the plane.</summary>
     internal bool IsInFront(Vector point) => Vector.Dot(point - _frame.Origin, _frame.Forward) >= 0.0;
 
-    /// <summary>The face that a field meets at an ear of a bent panel: the one against which its power flows.</summary>
-    internal SheetFace FaceAt(int ear, in FieldSample field)
+    /// <summary>The face that a field meets at an observer of a bent panel: the one against which its power flows.</summary>
+    internal SheetFace FaceAt(int observer, in FieldSample field)
     {
         int cells = Cells.Points.Length;
-        Vector normal = ear < cells ? _normals[ear] : _feet[ear - cells].Normal;
+        Vector normal = observer < cells ? _normals[observer] : _feet[observer - cells].Normal;
         return Vector.Dot(field.PowerDensity, normal) <= 0.0 ? SheetFace.Front : SheetFace.Back;
     }
 
@@ -119,7 +119,5 @@ internal sealed class PanelInPlace
     }
 
     private RimFoot InPlace(RimFoot own) =>
-        own with { Place = _frame.Place(own.Place), Inward = Turned(own.Inward), Normal = Turned(own.Normal) };
-
-    private Vector Turned(Vector own) => (_frame.Forward * own.X) + (_frame.Left * own.Y) + (_frame.Up * own.Z);
+        own with { Place = _frame.Place(own.Place), Inward = _frame.Turn(own.Inward), Normal = _frame.Turn(own.Normal) };
 }

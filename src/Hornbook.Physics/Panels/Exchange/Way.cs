@@ -64,7 +64,7 @@ internal sealed class Way
 
     private void AddByFlow(Leg leg, CurrentSamples currents, Arrivals arrivals)
     {
-        FieldSample[] fields = new FieldSample[_panel.Ears.Points.Length];
+        FieldSample[] fields = new FieldSample[_panel.Observers.Points.Length];
         leg.Add(currents, fields);
         for (int i = 0; i < fields.Length; i++)
         {
@@ -80,9 +80,9 @@ internal sealed class Way
 
         internal static Leg Of(Body part, SheetFace face, PanelInPlace panel, double wavenumber, long fewPairs)
         {
-            bool isFew = (long)part.Points.Length * panel.Ears.Points.Length <= fewPairs;
+            bool isFew = (long)part.Points.Length * panel.Observers.Points.Length <= fewPairs;
             return new Leg(
-                part, face, panel, wavenumber, isFew ? null : FieldTransfer.Between(part.Tree, panel.Ears.Tree, wavenumber, Tolerance));
+                part, face, panel, wavenumber, isFew ? null : FieldTransfer.Between(part.Tree, panel.Observers.Tree, wavenumber, Tolerance));
         }
 
         internal void Add(CurrentSamples whole, FieldSample[] fields)
@@ -95,7 +95,7 @@ internal sealed class Way
             }
 
             FieldSample[] own = new FieldSample[fields.Length];
-            RadiatedField.EvaluateMap(currents, Wavenumber, Panel.Ears.Points, own);
+            RadiatedField.EvaluateMap(currents, Wavenumber, Panel.Observers.Points, own);
             for (int i = 0; i < own.Length; i++)
             {
                 fields[i] = fields[i].Plus(own[i]);

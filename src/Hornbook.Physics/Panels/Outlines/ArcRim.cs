@@ -4,8 +4,6 @@ namespace Hornbook.Physics.Panels.Outlines;
 /// <remarks>Eq. outlines (1). From a disc the perpendicular is followed to the nearer end of the diameter, so that its centre has no foot.</remarks>
 internal sealed class ArcRim : Rim
 {
-    private static readonly Vector Front = new(1.0, 0.0, 0.0);
-
     private readonly Vector _centre;
     private readonly double _radius;
     private readonly double _start;
@@ -37,7 +35,7 @@ internal sealed class ArcRim : Rim
         }
 
         Vector outward = offset.Unit;
-        return new RimFoot(_centre + (outward * _radius), _sheetInside ? outward * -1.0 : outward, Front, distance);
+        return new RimFoot(_centre + (outward * _radius), _sheetInside ? outward * -1.0 : outward, Vector.UnitX, distance);
     }
 
     private bool Covers(Vector offset)

@@ -40,8 +40,8 @@ public sealed class DishSurface : PanelSurface
     /// <inheritdoc/>
     public override double Height => Width;
 
-    /// <summary>From the origin to the plane of the edge, D²/16f [m].</summary>
-    public double Depth => _paraboloid.At(_radii[1], 0.0).X;
+    /// <summary>From the origin to the focus, f [m].</summary>
+    public double FocalLength => _paraboloid.FocalLength;
 
     /// <inheritdoc/>
     public override bool IsFlat => false;

@@ -6,20 +6,21 @@ internal sealed class StraightRim : Rim
     private readonly Vector _start;
     private readonly Vector _tangent;
     private readonly Vector _inward;
-    private readonly Vector _normal;
 
     /// <summary>A piece with the sheet to its left for one who looks against the normal and walks from start to end.</summary>
-    internal StraightRim(Vector start, Vector end, Vector normal)
+    internal StraightRim(Vector start, Vector end)
     {
         _start = start;
         _tangent = (end - start).Unit;
-        _normal = normal;
-        _inward = Vector.Cross(normal, _tangent);
+        _inward = Vector.Cross(Vector.UnitX, _tangent);
         Length = (end - start).Length;
     }
 
     /// <inheritdoc/>
     public override double Length { get; }
+
+    /// <inheritdoc/>
+    internal override bool IsStraight => true;
 
     /// <inheritdoc/>
     public override RimFoot? Foot(Vector point)
@@ -30,7 +31,7 @@ internal sealed class StraightRim : Rim
 
         // Of two pieces that go on in line, only one is met where they join.
         return along >= 0.0 && along < Length && distance > 0.0
-            ? new RimFoot(_start + (_tangent * along), _inward, _normal, distance)
+            ? new RimFoot(_start + (_tangent * along), _inward, Vector.UnitX, distance)
             : null;
     }
 }

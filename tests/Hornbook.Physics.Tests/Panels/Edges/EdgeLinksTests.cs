@@ -39,9 +39,9 @@ public sealed class EdgeLinksTests
     public void A_rim_behind_a_slit_is_hidden()
     {
         // A bar 40 mm wide and, 10 mm beside it, another one of 20 mm.
-        Rim[] rims = [new StraightRim(At(0.0, 1.0), At(0.0, 0.0), Front), new StraightRim(At(0.04, 0.0), At(0.04, 1.0), Front),
-            new StraightRim(At(0.05, 1.0), At(0.05, 0.0), Front), new StraightRim(At(0.07, 0.0), At(0.07, 1.0), Front)];
-        Cell[] cells = [new Cell(At(0.06, 0.5), Front, new Vector(0.0, 1.0, 0.0), 2.5e-5)];
+        Rim[] rims = [new StraightRim(At(0.0, 1.0), At(0.0, 0.0)), new StraightRim(At(0.04, 0.0), At(0.04, 1.0)),
+            new StraightRim(At(0.05, 1.0), At(0.05, 0.0)), new StraightRim(At(0.07, 0.0), At(0.07, 1.0))];
+        Cell[] cells = [new Cell(At(0.06, 0.5), Vector.UnitX, Vector.UnitY, 2.5e-5)];
         EdgeLinks links = EdgeLinks.Of(cells, rims, Wavelength);
         // Derived: the cell is 10 mm from either side of its own bar.
         Assert.Equal(2, links.Links.Length);
@@ -51,8 +51,8 @@ public sealed class EdgeLinksTests
     [Fact]
     public void Feet_close_to_each_other_are_one_and_know_how_far_ahead_each_cell_is()
     {
-        Rim rim = new StraightRim(At(0.0, 1.0), At(0.0, 0.0), Front);
-        Cell[] cells = [.. Enumerable.Range(0, 40).Select(i => new Cell(At(0.01, 0.5 + (i * 1e-4)), Front, new Vector(0.0, 1.0, 0.0), 2.5e-5))];
+        Rim rim = new StraightRim(At(0.0, 1.0), At(0.0, 0.0));
+        Cell[] cells = [.. Enumerable.Range(0, 40).Select(i => new Cell(At(0.01, 0.5 + (i * 1e-4)), Vector.UnitX, Vector.UnitY, 2.5e-5))];
         EdgeLinks links = EdgeLinks.Of(cells, [rim], Wavelength);
         // Derived: 4 mm of rim in stretches of λ/8 = 3.75 mm.
         Assert.InRange(links.Feet.Length, 1, 3);
@@ -70,7 +70,7 @@ public sealed class EdgeLinksTests
     public void A_curved_rim_spreads_or_gathers_its_wave(double outside)
     {
         const double Radius = 0.1, Distance = 0.02;
-        Cell[] cells = [new Cell(At(Radius + (outside * Distance), 0.0), Front, new Vector(0.0, 1.0, 0.0), 2.5e-5)];
+        Cell[] cells = [new Cell(At(Radius + (outside * Distance), 0.0), Vector.UnitX, Vector.UnitY, 2.5e-5)];
         EdgeLink link = EdgeLinks.Of(cells, [new Circle(Radius, outside)], Wavelength).Links[0];
         // The straight step beside the cell leaves so much.
         Close.Relative(Math.Sqrt(Radius / (Radius + (outside * Distance))), link.Spreading, 1e-4);
@@ -79,13 +79,11 @@ public sealed class EdgeLinksTests
     [Fact]
     public void At_the_centre_of_a_disc_the_wave_stays_finite()
     {
-        Cell[] cells = [new Cell(At(1e-6, 0.0), Front, new Vector(0.0, 1.0, 0.0), 2.5e-5)];
+        Cell[] cells = [new Cell(At(1e-6, 0.0), Vector.UnitX, Vector.UnitY, 2.5e-5)];
         EdgeLink link = EdgeLinks.Of(cells, [new Circle(0.1, -1.0)], Wavelength).Links[0];
         // Derived from the limit a tenth of a wavelength before the focus: √(1 + 10 x/λ) with x = 0.1 m.
         Assert.InRange(link.Spreading, 1.0, Math.Sqrt(1.0 + (10.0 * 0.1 / Wavelength)));
     }
-
-    private static Vector Front => new(1.0, 0.0, 0.0);
 
     private static Vector At(double y, double z) => new(0.0, y, z);
 
@@ -97,7 +95,7 @@ public sealed class EdgeLinksTests
         public override RimFoot? Foot(Vector point)
         {
             Vector radial = point.Unit;
-            return new RimFoot(radial * radius, radial * outside, Front, outside * (point.Length - radius));
+            return new RimFoot(radial * radius, radial * outside, Vector.UnitX, outside * (point.Length - radius));
         }
     }
 }

@@ -124,7 +124,7 @@ public sealed class FringeCurrentsTests
     private static Complex BehindSlit(double width, double angle)
     {
         Vector normal = new(1.0, 0.0, 0.0), half = new(0.0, 0.5 * width, 0.0), up = new(0.0, 0.0, 1.0);
-        Rim[] rims = [new StraightRim(half + up, half - up, normal), new StraightRim((half * -1.0) - up, (half * -1.0) + up, normal)];
+        Rim[] rims = [new StraightRim(half + up, half - up), new StraightRim((half * -1.0) - up, (half * -1.0) + up)];
         Cell[] cells = [new Cell(half * 1.2, normal, new Vector(0.0, 1.0, 0.0), 0.01), new Cell(half * -1.2, normal, new Vector(0.0, 1.0, 0.0), 0.01)];
         EdgeLinks links = EdgeLinks.Of(cells, rims, 1.0);
         ComplexVector electric = ComplexVector.Along(up, 1.0);

@@ -13,11 +13,6 @@ public sealed class DishSurfaceTests
         Gen.Select(Gen.Double[0.15, 0.6], Gen.Double[0.1, 0.6], Gen.OneOf(Gen.Const(0.0), Gen.Double[0.02, 0.1]));
 
     [Fact]
-    public void Its_depth_is_the_square_of_its_diameter_over_sixteen_focal_lengths() =>
-        // derived: D²/16f, 0.36/3.84 m.
-        Close.Relative(0.09375, new DishSurface(0.6, 0.24).Depth, 1e-12);
-
-    [Fact]
     public void Its_area_is_that_of_the_paraboloid_and_its_shadow_that_of_the_disc() => Sizes.Sample(
         size =>
         {

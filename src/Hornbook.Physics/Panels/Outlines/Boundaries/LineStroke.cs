@@ -5,8 +5,6 @@ namespace Hornbook.Physics.Panels.Outlines.Boundaries;
 /// <summary>A straight side.</summary>
 internal sealed class LineStroke : Stroke
 {
-    private static readonly Vector Front = new(1.0, 0.0, 0.0);
-
     internal LineStroke(Vector start, Vector end)
     {
         Start = start;
@@ -27,7 +25,7 @@ internal sealed class LineStroke : Stroke
 
     internal override Vector At(double way) => Start + (Direction * way);
 
-    internal override Vector Left(double way) => Vector.Cross(Front, Direction);
+    internal override Vector Left(double way) => Vector.Cross(Vector.UnitX, Direction);
 
     internal override double? WayTo(Vector point, double tolerance)
     {
@@ -36,7 +34,7 @@ internal sealed class LineStroke : Stroke
     }
 
     internal override Rim ToRim(double from, double to, bool sheetOnLeft) =>
-        sheetOnLeft ? new StraightRim(At(from), At(to), Front) : new StraightRim(At(to), At(from), Front);
+        sheetOnLeft ? new StraightRim(At(from), At(to)) : new StraightRim(At(to), At(from));
 
     internal override Envelope Box(double from, double to)
     {

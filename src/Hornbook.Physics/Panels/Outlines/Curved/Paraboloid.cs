@@ -4,8 +4,6 @@ namespace Hornbook.Physics.Panels.Outlines.Curved;
 /// <param name="FocalLength">f [m].</param>
 internal sealed record Paraboloid(double FocalLength)
 {
-    private static readonly Vector Left = new(0.0, 1.0, 0.0);
-
     /// <summary>The point at a radius and a direction, from own y towards own z [rad].</summary>
     internal Vector At(double radius, double direction)
     {
@@ -41,7 +39,7 @@ internal sealed record Paraboloid(double FocalLength)
     internal Cell Cell(Vector centre, double area)
     {
         Vector normal = Normal(centre);
-        return new Cell(centre, normal, (Left - (normal * normal.Y)).Unit, area);
+        return new Cell(centre, normal, (Vector.UnitY - (normal * normal.Y)).Unit, area);
     }
 
     private static double Square(double x) => x * x;

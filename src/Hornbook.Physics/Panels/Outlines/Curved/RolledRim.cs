@@ -16,6 +16,9 @@ internal sealed class RolledRim : Rim
     public override double Length => _flat.Length;
 
     /// <inheritdoc/>
+    internal override bool IsStraight => _flat.IsStraight;
+
+    /// <inheritdoc/>
     public override RimFoot? Foot(Vector point) => _flat.Foot(_cylinder.Unrolled(point)) is { } foot
         ? new RimFoot(
             _cylinder.Rolled(foot.Place), _cylinder.Turned(foot.Place, foot.Inward), _cylinder.Turned(foot.Place, foot.Normal), foot.Distance)

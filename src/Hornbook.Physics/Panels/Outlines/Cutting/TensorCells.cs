@@ -24,7 +24,7 @@ internal static class TensorCells
             {
                 if (region.Contains(new Vector(0.0, 0.5 * (ys[i - 1] + ys[i]), 0.5 * (zs[j - 1] + zs[j]))))
                 {
-                    Fill(cells, (ys[i - 1], ys[i]), (zs[j - 1], zs[j]), spacing);
+                    cells.AddRange(FlatCell.Rectangle((ys[i - 1], ys[i]), (zs[j - 1], zs[j]), spacing));
                 }
             }
         }
@@ -43,18 +43,5 @@ internal static class TensorCells
         }
 
         return [.. distinct];
-    }
-
-    private static void Fill(List<Cell> cells, (double From, double To) y, (double From, double To) z, double spacing)
-    {
-        int across = (int)Math.Ceiling((y.To - y.From) / spacing), along = (int)Math.Ceiling((z.To - z.From) / spacing);
-        double width = (y.To - y.From) / across, height = (z.To - z.From) / along;
-        for (int j = 0; j < along; j++)
-        {
-            for (int i = 0; i < across; i++)
-            {
-                cells.Add(FlatCell.At(y.From + ((i + 0.5) * width), z.From + ((j + 0.5) * height), width * height));
-            }
-        }
     }
 }
