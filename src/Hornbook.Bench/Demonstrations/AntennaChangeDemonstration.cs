@@ -10,6 +10,12 @@ namespace Hornbook.Bench.Demonstrations;
 /// <param name="Antennas">Names of the antennas, in the order shown; ≥ 2.</param>
 public sealed record AntennaChangeDemonstration(string Name, BenchEnd Changed, IReadOnlyList<string> Antennas) : Demonstration(Name)
 {
+    /// <summary>Whether the same antennas are changed in the same order.</summary>
+    public bool Equals(AntennaChangeDemonstration? other) => base.Equals(other) && Changed == other.Changed && Antennas.SequenceEqual(other.Antennas);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(base.GetHashCode(), Changed, Antennas.Count);
+
     /// <inheritdoc/>
     public override Abscissa Abscissa => Abscissa.Antenna;
 

@@ -7,6 +7,9 @@ namespace Hornbook.Bench.Demonstrations;
 /// <param name="Name">Short and unique within a bench; used on the command line.</param>
 public abstract record Demonstration(string Name)
 {
+    /// <summary>How it is shown in front of people; nothing that is computed depends on it.</summary>
+    public Showing Showing { get; init; } = Showing.Usual;
+
     /// <summary>What is changed along it.</summary>
     public abstract Abscissa Abscissa { get; }
 

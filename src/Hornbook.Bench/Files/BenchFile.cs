@@ -2,6 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using Hornbook.Bench.Files.Binding;
 using Hornbook.Bench.Files.Editing;
 using Hornbook.Bench.Files.Format;
+using Hornbook.Bench.Files.Merging;
 using Hornbook.Bench.Files.Quantities;
 using Hornbook.Bench.Files.Syntax;
 using Hornbook.Bench.Layout;
@@ -98,6 +99,12 @@ public sealed class BenchFile
         string mark = Text.StartsWith(ByteOrderMark) ? Text[..1] : string.Empty;
         return Parse(mark + changes.Aggregate(Text[mark.Length..], TextEditor.Apply), Name);
     }
+
+    /// <summary>Whether another file states the same bench: every value alike but those of its demonstrations. Both are usable.</summary>
+    public bool StandsAs(BenchFile other) => BenchLikeness.StandsAs(this, other);
+
+    /// <summary>Whether another file has the same things, wherever they stand and however high the gain is set. Both are usable.</summary>
+    public bool HasThingsOf(BenchFile other) => BenchLikeness.HasThingsOf(this, other);
 
     /// <summary>Writes the text to a file, whole or not at all.</summary>
     /// <exception cref="IOException">It cannot be written; the old file is as it was.</exception>

@@ -14,7 +14,7 @@ internal static class ProgrammeCommand
     internal static Command Create()
     {
         Argument<string> bench = BenchArgument.Create();
-        Argument<string[]> names = new("DEMONSTRATIONS") { Description = "Their names in the order of the show; without any, all of the bench.", Arity = ArgumentArity.ZeroOrMore };
+        Argument<string[]> names = new("DEMONSTRATIONS") { Description = "Their names in the order of the show; without any, those of the bench's show.", Arity = ArgumentArity.ZeroOrMore };
         names.CompletionSources.Add(BenchArgument.Names(bench, plan => plan.Demonstrations.Select(d => d.Name)));
         Command command = new ExampledCommand("programme", "Proposes a show: where everything stands and which gain to set, with few changes.")
         {
@@ -45,7 +45,7 @@ internal static class ProgrammeCommand
         }
 
         return names.Length == 0
-            ? plan.Demonstrations
+            ? Show.Of(plan)
             : [.. names.Select(name => plan.Demonstrations.FirstOrDefault(d => d.Name == name) ?? throw new BadInputException(
                 $"\"{name}\" is no demonstration of this bench; type some of {string.Join(", ", plan.Demonstrations.Select(d => d.Name))}"))];
     }

@@ -12,6 +12,12 @@ public sealed record PanelChangeDemonstration(string Name, IReadOnlyList<string>
 {
     private const string Nothing = "nothing";
 
+    /// <summary>Whether the same panels are put in in the same order.</summary>
+    public bool Equals(PanelChangeDemonstration? other) => base.Equals(other) && Panels.SequenceEqual(other.Panels);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(base.GetHashCode(), Panels.Count);
+
     /// <inheritdoc/>
     public override Abscissa Abscissa => Abscissa.Panel;
 

@@ -8,7 +8,13 @@ namespace Hornbook.Bench.Files.Binding;
 internal static class DemonstrationComposer
 {
     /// <summary>The demonstration.</summary>
-    internal static Demonstration Compose(BoundTable shown)
+    internal static Demonstration Compose(BoundTable shown) => OfKind(shown) with
+    {
+        Showing = new Showing(
+            shown.Has("place") ? shown.Count("place", 0) : null, shown.Number("duration", Showing.Usual.Duration), shown.IsTrue("aside")),
+    };
+
+    private static Demonstration OfKind(BoundTable shown)
     {
         string name = shown.Text("name");
         int points = shown.Count("points", 121);

@@ -36,7 +36,10 @@ internal static class DemonstrationFormat
     /// <summary>A demonstration.</summary>
     internal static TableShape Demonstration { get; } = new(
         "the demonstration",
-        new KeyRule("name", new NameRule("\"beam-width\""), "Short name, used on the command line."))
+        new KeyRule("name", new NameRule("\"beam-width\""), "Short name, used on the command line."),
+        new KeyRule("place", new CountRule(1, 50, "2"), "Its place in the show; those without one come in the order of the file.", "in its turn"),
+        new KeyRule("duration", new QuantityRule(Quantity.Duration, "10 s", "60 min", "\"4 min\""), "How long it takes, changes before it included.", "\"3 min\""),
+        new KeyRule("aside", new TruthRule("true"), "Whether it is left out of the show.", "false"))
     {
         Kind = new KeyRule("kind", new ChoiceRule(BeamWidth, AntennaChange, Distance, Polarisation, GridTurn, GridRevival, PanelChange, Reflection, StandingWave, Slits, Edge, Lloyd, ZonePlate, Dish, ClosedBox, Brewster, HalfMirrors, CircularPolarisation, GridGap), "What is shown."),
         Variants =

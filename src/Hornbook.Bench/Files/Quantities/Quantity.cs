@@ -64,11 +64,14 @@ public sealed record Quantity(string Name, IReadOnlyList<Unit> Units, double Res
     /// <summary>Slope of an exponential tone, octaves for each volt [1/V].</summary>
     public static Quantity OctaveSlope { get; } = new("octave slope", [new("oct/V", 1.0)]);
 
+    /// <summary>Duration [s].</summary>
+    public static Quantity Duration { get; } = new("duration", [new("min", 60.0), new("s", 1.0)]);
+
     /// <summary>Every quantity that text may state.</summary>
     public static IReadOnlyList<Quantity> All { get; } =
     [
         Length, Angle, Frequency, Power, Voltage, VoltageRatio, NoiseDensity, Resistance, Current, Capacitance, Temperature, Sensitivity,
-        ToneSlope, OctaveSlope,
+        ToneSlope, OctaveSlope, Duration,
     ];
 
     /// <summary>The unit of a spelling, or null where none of this quantity is written so.</summary>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Hornbook.Physics.Detection;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
@@ -10,20 +11,30 @@ public sealed partial class SoundControl : IAsyncDisposable
     private const int FirstVolume = 30;
 
     private IJSObjectReference? _tone;
+    private HeardTone? _followed;
     private bool _sounding;
     private int _volume = FirstVolume;
 
+    /// <summary>What is to be heard now.</summary>
     [Parameter, EditorRequired]
-    public required BenchSession Session { get; set; }
+    public HeardTone Heard { get; set; }
 
     [Inject]
     public required IJSRuntime Browser { get; set; }
 
-    protected override void OnInitialized() => Session.Changed += Follow;
+    // Not awaited by the mover: the tone glides on its own, and the next position must not wait for it.
+    protected override void OnParametersSet()
+    {
+        if (_sounding && _followed != Heard)
+        {
+            _followed = Heard;
+            _ = _tone!.InvokeVoidAsync("follow", Heard.Tone, Heard.JitterCents).AsTask();
+        }
+    }
 
     public async ValueTask DisposeAsync()
     {
-        Session.Changed -= Follow;
+        await Browsers.Silence(_tone);
         await Browsers.LetGo(_tone);
     }
 
@@ -33,7 +44,8 @@ public sealed partial class SoundControl : IAsyncDisposable
         _sounding = !_sounding;
         if (_sounding)
         {
-            await _tone.InvokeVoidAsync("start", Session.Reading.Heard.Tone, Session.Reading.Heard.JitterCents, _volume / 100.0);
+            _followed = Heard;
+            await _tone.InvokeVoidAsync("start", Heard.Tone, Heard.JitterCents, _volume / 100.0);
         }
         else
         {
@@ -47,15 +59,6 @@ public sealed partial class SoundControl : IAsyncDisposable
         if (_tone is not null)
         {
             await _tone.InvokeVoidAsync("setVolume", _volume / 100.0);
-        }
-    }
-
-    // Not awaited by the mover: the tone glides on its own, and the next position must not wait for it.
-    private void Follow()
-    {
-        if (_sounding)
-        {
-            _ = InvokeAsync(() => _tone!.InvokeVoidAsync("follow", Session.Reading.Heard.Tone, Session.Reading.Heard.JitterCents).AsTask());
         }
     }
 }

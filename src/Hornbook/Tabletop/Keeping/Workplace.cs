@@ -1,6 +1,7 @@
 using Hornbook.Bench.Files;
 using Hornbook.Tabletop.Benches;
 using Hornbook.Tabletop.Desk;
+using Hornbook.Tabletop.Rehearsing;
 
 namespace Hornbook.Tabletop.Keeping;
 
@@ -15,6 +16,7 @@ public sealed class Workplace : IDisposable
         Advice = new BenchAdvice(Desk);
         Keeper = new BenchKeeper(Desk, home);
         Opener = new BenchOpener(Desk, Keeper, BenchFolder.Of(home));
+        Show = ShowWork.Of(Desk, TimeProvider.System);
     }
 
     public BenchDesk Desk { get; }
@@ -25,5 +27,12 @@ public sealed class Workplace : IDisposable
 
     public BenchOpener Opener { get; }
 
-    public void Dispose() => Advice.Dispose();
+    public ShowWork Show { get; }
+
+    public void Dispose()
+    {
+        Advice.Dispose();
+        Show.Curves.Dispose();
+        Show.Proposal.Dispose();
+    }
 }

@@ -17,6 +17,7 @@ internal static class VisitorServices
         services.AddScoped<GuestBench>();
         services.AddScoped(Session);
         services.AddScoped(scope => IsGuest(scope) ? scope.GetRequiredService<GuestBench>().Desk : scope.GetRequiredService<Workplace>().Desk);
+        services.AddScoped(scope => Presenters(scope).Show);
         services.AddScoped(scope => Presenters(scope).Keeper);
         services.AddScoped(scope => Presenters(scope).Opener);
     }

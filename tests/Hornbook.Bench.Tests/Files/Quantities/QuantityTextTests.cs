@@ -25,6 +25,7 @@ public sealed class QuantityTextTests
         { "temperature", "1 K", 1.0 }, { "temperature", "0 degC", 273.15 },
         { "sensitivity", "1 mV/µW", 1e3 }, { "sensitivity", "1 V/W", 1.0 }, { "sensitivity", "1 µV/nW", 1e3 },
         { "tone slope", "1 Hz/V", 1.0 }, { "tone slope", "1 kHz/V", 1e3 }, { "octave slope", "1 oct/V", 1.0 },
+        { "duration", "1 min", 60.0 }, { "duration", "1 s", 1.0 },
     };
 
     [Theory]

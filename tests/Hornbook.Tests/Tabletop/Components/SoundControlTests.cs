@@ -24,7 +24,7 @@ public sealed class SoundControlTests : IDisposable
     public void Moving_things_says_nothing_to_the_loudspeaker_until_the_button_is_pressed()
     {
         IRenderedComponent<SoundControl> control = Show();
-        Turn(3.0);
+        Turn(control, 3.0);
         Assert.Empty(_tone.Invocations);
         control.Find("#sound").Click();
         Assert.Single(_tone.Invocations["start"]);
@@ -35,10 +35,10 @@ public sealed class SoundControlTests : IDisposable
     {
         IRenderedComponent<SoundControl> control = Show();
         control.Find("#sound").Click();
-        Turn(3.0);
+        Turn(control, 3.0);
         Assert.Equal(_session.Reading.Heard.Tone, Assert.Single(_tone.Invocations["follow"]).Arguments[0]);
         control.Find("#sound").Click();
-        Turn(2.9);
+        Turn(control, 2.9);
         Assert.Single(_tone.Invocations["follow"]);
         Assert.Single(_tone.Invocations["stop"]);
     }
@@ -53,8 +53,11 @@ public sealed class SoundControlTests : IDisposable
         Assert.Equal(0.8, Assert.Single(_tone.Invocations["start"]).Arguments[2]);
     }
 
-    private IRenderedComponent<SoundControl> Show() => _browser.Render<SoundControl>(p => p.Add(c => c.Session, _session));
+    private IRenderedComponent<SoundControl> Show() => _browser.Render<SoundControl>(p => p.Add(c => c.Heard, _session.Reading.Heard));
 
-    private void Turn(double turn) =>
+    private void Turn(IRenderedComponent<SoundControl> control, double turn)
+    {
         _session.Place(BenchEnd.Receiver, _session.PoseOf(BenchEnd.Receiver) with { Turn = turn });
+        control.Render(p => p.Add(c => c.Heard, _session.Reading.Heard));
+    }
 }
