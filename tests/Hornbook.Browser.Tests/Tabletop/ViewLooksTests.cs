@@ -12,7 +12,7 @@ namespace Hornbook.Browser.Tests.Tabletop;
 public sealed class ViewLooksTests(ServedPage served)
 {
     /// <summary>Addresses, and what is there when a view has all to show.</summary>
-    private static readonly (string Address, string Filled)[] Views = [("programme", "#rehearsal"), ("perform", "#hear:not(:has-text('computed'))"), ("benches", "#mine li")];
+    private static readonly (string Address, string Filled)[] Views = [("programme", "#rehearsal"), ("perform", "#hear:not(:has-text('computed'))")];
 
     /// <summary>Each view on each screen.</summary>
     public static TheoryData<string, string, Screen> Each =>
