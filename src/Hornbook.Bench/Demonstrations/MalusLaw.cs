@@ -6,9 +6,6 @@ namespace Hornbook.Bench.Demonstrations;
 /// <remarks>Fitted as P = a + b cos 2φ + c sin 2φ, which is linear in its constants.</remarks>
 public sealed record MalusLaw(double StrongestAt, double Strongest)
 {
-    /// <summary>Below this share of the strongest the law is not compared: there the null's own depth decides.</summary>
-    private const double Compared = 0.01;
-
     /// <summary>What is left across φ₀, in the unit of the powers; 0 for the pure law.</summary>
     public double Weakest { get; init; }
 
@@ -29,9 +26,5 @@ public sealed record MalusLaw(double StrongestAt, double Strongest)
     /// <summary>Greatest departure of powers from the law where it asks for more than 1/100 of the strongest [dB].</summary>
     /// <param name="rolls">φ [rad], length n.</param>
     /// <param name="powers">In the unit of the fit, length n.</param>
-    public double LargestErrorDb(double[] rolls, double[] powers) => rolls.Zip(powers)
-        .Where(point => Share(point.First) > Compared)
-        .Select(point => Math.Abs(TextbookComparison.ErrorDb(point.Second, Strongest * Share(point.First))))
-        .DefaultIfEmpty(0.0)
-        .Max();
+    public double LargestErrorDb(double[] rolls, double[] powers) => LawDeparture.LargestDb(powers, [.. rolls.Select(roll => Strongest * Share(roll))], Strongest);
 }

@@ -1,6 +1,6 @@
 using Hornbook.Bench.Layout;
 using Hornbook.Bench.Readings;
-using Hornbook.Physics;
+using Hornbook.Physics.Links;
 
 namespace Hornbook.Bench.Demonstrations;
 
@@ -75,9 +75,6 @@ public sealed class TextbookLink
     private static double DistanceOf(SourceEnd source, ReceiverEnd receiver) =>
         (receiver.Pose.Position - source.Pose.Position).Length;
 
-    private double Friis(SourceEnd source, ReceiverEnd receiver)
-    {
-        double spread = FreeSpace.Wavelength(_scene.Plan.Frequency) / (4.0 * Math.PI * DistanceOf(source, receiver));
-        return _scene.Antenna(source.Antenna).RealisedGain * _scene.Antenna(receiver.Antenna).RealisedGain * spread * spread;
-    }
+    private double Friis(SourceEnd source, ReceiverEnd receiver) =>
+        Link.Friis(_scene.Antenna(source.Antenna), _scene.Antenna(receiver.Antenna), DistanceOf(source, receiver));
 }

@@ -67,8 +67,7 @@ internal static class LinkExplanations
 
     private static string Beside(ExplainedBench bench)
     {
-        double spread = bench.Wavelength / (4.0 * Math.PI * bench.Distance);
-        double friis = bench.Sending.RealisedGain * bench.Receiving.RealisedGain * spread * spread;
+        double friis = Physics.Links.Link.Friis(bench.Sending, bench.Receiving, bench.Distance);
         double errorDb = TextbookComparison.ErrorDb(friis, bench.Reading.Link);
         return $"Friis's formula for far antennas face to face would say {Decibels(friis)}: {InWords.Decibels(Math.Abs(errorDb))} too {(errorDb > 0.0 ? "much" : "little")} here";
     }

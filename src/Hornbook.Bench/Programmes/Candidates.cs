@@ -26,8 +26,7 @@ internal sealed record Candidates(Demonstration Demonstration, IReadOnlyList<Cho
         Scene scene, IReadOnlyList<Demonstration> wanted, Action<double> progress, CancellationToken cancellation)
     {
         BenchPlan plan = scene.Plan;
-        ExposureLimit? limit = plan.ExposureLimit == "strictest" ? null : ExposureLimits.Find(plan.ExposureLimit);
-        ExposureLimit? holds = limit is not null && limit.Band.Contains(plan.Frequency) ? limit : ExposureLimits.Strictest(ExposureGroup.Public, plan.Frequency);
+        ExposureLimit? holds = ChosenLimit.Of(plan) ?? ExposureLimits.Strictest(ExposureGroup.Public, plan.Frequency);
         (Demonstration Shown, double Reach)[] jobs = [.. wanted.SelectMany(shown => Arrangement.Reaches(plan).Select(reach => (shown, reach)))];
         Trial[][] trials = new Trial[jobs.Length][];
         int done = 0;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Hornbook.Physics;
 using Hornbook.Physics.Antennas;
+using Hornbook.Physics.Links;
 
 namespace Hornbook.Bench.Readings;
 
@@ -41,7 +42,7 @@ internal static class LinkTrust
             return new Trust(TrustLevel.Outside, Sentence(straight, offSource, offReceiver, "beyond 60° the outside of the walls decides, which is left out"));
         }
 
-        if (parts.Link < WeakLink * FaceToFace(parts))
+        if (parts.Link < WeakLink * Link.Friis(parts.Source, parts.Receiver, parts.Distance))
         {
             return new Trust(TrustLevel.Rough, "The signal is over 20 dB below that of antennas face to face: good to a few decibels only.");
         }
@@ -49,12 +50,6 @@ internal static class LinkTrust
         return worst > GoodAngle
             ? new Trust(TrustLevel.Rough, Sentence(straight, offSource, offReceiver, "beyond 20° the prediction is good to a decibel or two"))
             : new Trust(TrustLevel.Good, "Close to both axes: good to about half a decibel.");
-    }
-
-    private static double FaceToFace(LinkParts parts)
-    {
-        double spread = parts.Source.Wavelength / (4.0 * Math.PI * parts.Distance);
-        return parts.Source.RealisedGain * parts.Receiver.RealisedGain * spread * spread;
     }
 
     /// <summary>The largest angle off an axis at which a way that counts leaves or arrives [rad].</summary>

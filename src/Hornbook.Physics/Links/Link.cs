@@ -24,6 +24,20 @@ public static class Link
         return 0.25 * Math.Sqrt(kept) * Reaction.Between(source.Currents, sourcePose, receiver.Currents, receiverPose, source.Wavenumber);
     }
 
+    /// <summary>The link by the textbook's formula for far antennas face to face, G_s G_r (λ/4πr)² [-].</summary>
+    /// <param name="source">Sending antenna.</param>
+    /// <param name="receiver">Receiving antenna, at the same frequency.</param>
+    /// <param name="distance">From mouth to mouth, r [m]; finite, &gt; 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The distance is out of its range.</exception>
+    /// <remarks>With the gains on the axes and both reflections; it knows nothing of turns and near zones. [Friis1946].</remarks>
+    public static double Friis(Antenna source, Antenna receiver, double distance)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        ArgumentNullException.ThrowIfNull(receiver);
+        double spread = source.Wavelength / (4.0 * Math.PI * Require.Positive(distance));
+        return source.RealisedGain * receiver.RealisedGain * spread * spread;
+    }
+
     /// <summary>What both antennas' own reflections leave, (1−|Γ_s|²)(1−|Γ_r|²) [-].</summary>
     public static double Mismatch(Antenna source, Antenna receiver)
     {

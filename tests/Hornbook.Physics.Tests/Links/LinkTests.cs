@@ -42,6 +42,7 @@ public sealed class LinkTests
                 double link = Squared(Link.Amplitude(a, new Pose(Vector.Zero), b, new Pose(new Vector(Distance, 0.0, 0.0), Math.PI)));
                 // Friis 1946: P_r/P_t = G_a G_b (λ/4πr)².
                 double friis = a.RealisedGain * b.RealisedGain * Math.Pow(a.Wavelength / (4 * Math.PI * Distance), 2);
+                Close.Relative(friis, Link.Friis(a, b, Distance), 1e-12);
                 Close.Absolute(0.0, Decibels.FromRatio(link / friis), 0.01);
             },
             iter: 10);

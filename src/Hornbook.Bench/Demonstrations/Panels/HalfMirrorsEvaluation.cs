@@ -48,11 +48,10 @@ internal static class HalfMirrorsEvaluation
     private static Complex RoundTrip(Scene scene, HalfMirrorsDemonstration demonstration)
     {
         Pose there = scene.Plan.Source.Pose;
-        Pose back = there with { Turn = there.Turn + Math.PI, Tilt = -there.Tilt, Roll = -there.Roll };
         BenchPanel first = scene.Plan.Panels.Named(demonstration.First), second = scene.Plan.Panels.Named(demonstration.Second);
         double gap = Vector.Dot(second.Pose.Position - first.Pose.Position, there.Forward);
         double k = FreeSpace.Wavenumber(scene.Plan.Frequency);
-        return PlaneWave.Kept(scene.Plan.Frequency, there, second).Returned * PlaneWave.Kept(scene.Plan.Frequency, back, first).Returned * Complex.Exp(new Complex(0.0, -2.0 * k * gap));
+        return PlaneWave.Kept(scene.Plan.Frequency, there, second).Returned * PlaneWave.Kept(scene.Plan.Frequency, there.Flipped(), first).Returned * Complex.Exp(new Complex(0.0, -2.0 * k * gap));
     }
 
     private static double Airy(Complex roundTrip, double k, double shift)

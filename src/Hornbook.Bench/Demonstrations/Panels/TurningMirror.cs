@@ -53,7 +53,7 @@ internal sealed record TurningMirror(string Grid, string Mirror, double Incidenc
         SheetMatrices sheet = setting.Panels.Named(Grid).Panel.Sheet.At(frequency)
             .Arriving(SheetFace.Front, Vector.Dot(source.Forward, grid.Left), Vector.Dot(source.Forward, grid.Up));
         Complex back = -Complex.Exp(new Complex(0.0, -2.0 * FreeSpace.Wavenumber(frequency) * gap * cosine));
-        TangentialMatrix whole = sheet.Reflection + (sheet.Transmission * (Inverse(TangentialMatrix.Identity + (sheet.Reflection * -back)) * back) * sheet.Transmission);
+        TangentialMatrix whole = sheet.Reflection + (sheet.Transmission * ((TangentialMatrix.Identity + (sheet.Reflection * -back)).Inverse() * back) * sheet.Transmission);
         (Complex left, Complex up) = whole.Of(Vector.Dot(source.Up, grid.Left), Vector.Dot(source.Up, grid.Up));
         Vector level = (mirror with { Roll = 0.0 }).Left;
         Complex across = (left * Vector.Dot(grid.Left, level)) + (up * Vector.Dot(grid.Up, level));
@@ -61,10 +61,4 @@ internal sealed record TurningMirror(string Grid, string Mirror, double Incidenc
     }
 
     private static Pose Before(Pose mirror, Pose grid, double gap) => mirror.Shifted(new Vector(gap, 0.0, 0.0)) with { Roll = grid.Roll + Slant };
-
-    private static TangentialMatrix Inverse(TangentialMatrix m)
-    {
-        Complex determinant = (m.AcrossAcross * m.AlongAlong) - (m.AcrossAlong * m.AlongAcross);
-        return new TangentialMatrix(m.AlongAlong, -m.AcrossAlong, -m.AlongAcross, m.AcrossAcross) * (1.0 / determinant);
-    }
 }

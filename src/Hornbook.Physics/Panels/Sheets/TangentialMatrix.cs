@@ -27,8 +27,8 @@ public readonly record struct TangentialMatrix(Complex AcrossAcross, Complex Acr
     public static TangentialMatrix operator *(TangentialMatrix a, Complex factor) =>
         new(a.AcrossAcross * factor, a.AcrossAlong * factor, a.AlongAcross * factor, a.AlongAlong * factor);
 
-    /// <summary>One over it.</summary>
-    internal TangentialMatrix Inverse()
+    /// <summary>One over it; NaN where it has none.</summary>
+    public TangentialMatrix Inverse()
     {
         Complex determinant = (AcrossAcross * AlongAlong) - (AcrossAlong * AlongAcross);
         Complex over = Complex.Conjugate(determinant)
