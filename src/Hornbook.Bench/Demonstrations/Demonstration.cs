@@ -16,9 +16,9 @@ public abstract record Demonstration(string Name)
     /// <summary>What is done, in a few words: "the receiver is rolled".</summary>
     public abstract string Act { get; }
 
-    /// <summary>What a presenter should know of it; null where nothing is written yet.</summary>
+    /// <summary>What a presenter should know of it.</summary>
     /// <param name="plan">The bench as it stands.</param>
-    public virtual Lesson? Lesson(BenchPlan plan) => null;
+    public abstract Lesson Lesson(BenchPlan plan);
 
     /// <summary>Whether it shows what holds far away only, so that the near zone spoils it.</summary>
     public virtual bool NeedsFarZone => false;

@@ -11,32 +11,11 @@ namespace Hornbook.Bench.Demonstrations.Panels;
 /// <param name="From">First roll off its present one [rad].</param>
 /// <param name="To">Last roll off its present one [rad].</param>
 /// <param name="Points">How many angles; ≥ 3.</param>
-public sealed record GridRevivalDemonstration(string Name, string Grid, double From, double To, int Points) : Demonstration(Name)
+public sealed record GridRevivalDemonstration(string Name, string Grid, double From, double To, int Points)
+    : GridRollDemonstration(Name, Grid, From, To, Points)
 {
     /// <inheritdoc/>
-    public override Abscissa Abscissa => Abscissa.Roll;
-
-    /// <inheritdoc/>
     public override string Act => "the receiver is rolled by 90°, and a grid between the two is rolled in its own plane";
-
-    /// <inheritdoc/>
-    public override IReadOnlyList<BenchPlan> Arrangements(BenchPlan plan, double reach)
-    {
-        ArgumentNullException.ThrowIfNull(plan);
-        return Moves.InBeam(plan, reach, Grid);
-    }
-
-    /// <inheritdoc/>
-    public override IReadOnlyList<Setting> Course(BenchPlan plan)
-    {
-        ArgumentNullException.ThrowIfNull(plan);
-        ReceiverEnd crossed = plan.Receiver with { Pose = plan.Receiver.Pose.Rolled(0.5 * Math.PI) };
-        return
-        [
-            .. Moves.Evenly(From, To, Points).Select(angle => new Setting(
-                angle, string.Empty, plan.Source, crossed, plan.Panels.PutIn(Grid, pose => pose.Rolled(angle))))
-        ];
-    }
 
     /// <inheritdoc/>
     public override Lesson Lesson(BenchPlan plan) => GridRevivalLesson.Of();
@@ -44,10 +23,8 @@ public sealed record GridRevivalDemonstration(string Name, string Grid, double F
     // sin α cos α of the field gets through, α the angle between strips and field: ¼ sin² 2α of the power (common practice, no source).
     internal override Evaluation Evaluate(Scene scene, Curve curve)
     {
-        double aligned = scene.Read(scene.Plan.Source, scene.Plan.Receiver).Link;
-        double fieldRoll = scene.Plan.Source.Pose.Roll;
-        double gridRoll = scene.Plan.Panels.First(panel => panel.Name == Grid).Pose.Roll;
-        double[] law = [.. curve.Positions.Select(roll => 0.25 * aligned * Math.Pow(Math.Sin(2.0 * (gridRoll + roll - fieldRoll)), 2.0))];
+        double aligned = OpenLink(scene);
+        double[] cosines = [.. curve.Points.Select(point => AlongStrips(point.Setting))];
         return new LawEvaluation(
         [
             new("revived to", ComparedQuantity.Level, Decibels.FromRatio(curve.Strongest.Reading.Link / aligned), Decibels.FromRatio(0.25),
@@ -56,7 +33,7 @@ public sealed record GridRevivalDemonstration(string Name, string Grid, double F
             new("depth", ComparedQuantity.Level, TextbookComparison.ErrorDb(curve.Strongest.Reading.Link, curve.Weakest.Reading.Link), null, "strongest over weakest"),
         ])
         {
-            Law = law,
+            Law = [.. cosines.Select(c => aligned * c * c * (1.0 - (c * c)))],
             LawName = "¼ sin² 2α of the aligned bench",
         };
     }
@@ -64,4 +41,6 @@ public sealed record GridRevivalDemonstration(string Name, string Grid, double F
     internal override string Heard(Scene scene, Curve curve, Evaluation evaluation) =>
         $"Crossed, the bench is silent; as you roll the grid the tone comes back, from {InWords.Tone(curve.Weakest.Reading.Heard)} at {Hearing.Place(curve, curve.Weakest)} "
         + $"to {InWords.Tone(curve.Strongest.Reading.Heard)} at {Hearing.Place(curve, curve.Strongest)}: {Hearing.Steps(curve)}.";
+
+    private protected override ReceiverEnd Listening(ReceiverEnd receiver) => receiver with { Pose = receiver.Pose.Rolled(0.5 * Math.PI) };
 }

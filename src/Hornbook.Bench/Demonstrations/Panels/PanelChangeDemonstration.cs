@@ -28,10 +28,11 @@ public sealed record PanelChangeDemonstration(string Name, IReadOnlyList<string>
     public override IReadOnlyList<Setting> Course(BenchPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        IReadOnlyList<BenchPanel> cleared = Panels.Aggregate(plan.Panels, (panels, name) => panels.Without(name));
         return
         [
-            new Setting(0.0, Nothing, plan.Source, plan.Receiver, plan.Panels),
-            .. Panels.Select((name, i) => new Setting(i + 1, name, plan.Source, plan.Receiver, plan.Panels.PutIn(name)))
+            new Setting(0.0, Nothing, plan.Source, plan.Receiver, cleared),
+            .. Panels.Select((name, i) => new Setting(i + 1, name, plan.Source, plan.Receiver, cleared.PutIn(name)))
         ];
     }
 

@@ -16,7 +16,7 @@ internal sealed record DemonstrationReport(
     private string _act = string.Empty;
     private string _changed = string.Empty;
 
-    /// <summary>What a presenter should know; null where it was not asked for or is not written.</summary>
+    /// <summary>What a presenter should know; null where it was not asked for.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public LessonReport? Lesson { get; private init; }
 

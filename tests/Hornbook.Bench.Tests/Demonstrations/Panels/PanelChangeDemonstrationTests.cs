@@ -20,6 +20,15 @@ public sealed class PanelChangeDemonstrationTests
         Shown.Course(Plan).Select(setting => string.Join(' ', setting.Panels.Where(panel => panel.Stands).Select(panel => panel.Name))));
 
     [Fact]
+    public void One_that_stands_on_the_bench_is_laid_aside_for_nothing_and_for_the_others()
+    {
+        BenchPlan standing = Plan with { Panels = [.. Plan.Panels.Select(panel => panel.Name == Shown.Panels[1] ? panel with { Stands = true } : panel)] };
+        Assert.Equal(
+            ["", .. Shown.Panels],
+            Shown.Course(standing).Select(setting => string.Join(' ', setting.Panels.Where(panel => panel.Stands).Select(panel => panel.Name))));
+    }
+
+    [Fact]
     public void Foam_lets_it_pass_a_pane_stops_part_a_wet_cloth_most_and_foil_all()
     {
         Prediction prediction = Predicting.Of(Plan, Shown);

@@ -55,9 +55,9 @@ public sealed class ReflectionDemonstrationTests
         Prediction prediction = Predicting.Of(Plan, Mirror(45.0) with { Points = 9 });
 
         Assert.Contains("about the plate", prediction.Heard, StringComparison.Ordinal);
-        Lesson? lesson = prediction.Demonstration.Lesson(Plan);
+        Lesson lesson = prediction.Demonstration.Lesson(Plan);
         WaveBench.IsWhole(lesson);
-        Assert.Contains("about 90°", lesson!.Stand, StringComparison.Ordinal);
+        Assert.Contains("about 90°", lesson.Stand, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -40,11 +40,7 @@ internal static class WaveBench
         Assert.Single(Assert.IsType<LawEvaluation>(prediction.Evaluation).Comparisons, comparison => comparison.What == what);
 
     /// <summary>Every text is there, and is a sentence.</summary>
-    internal static void IsWhole(Lesson? lesson)
-    {
-        Assert.NotNull(lesson);
-        Assert.All(
-            new[] { lesson.Stand, lesson.Spoils, lesson.WrongPicture, lesson.WhyItFails, lesson.ForAChild, lesson.ForAStudent },
-            text => Assert.Matches("^[A-Z].{30,}[.]$", text));
-    }
+    internal static void IsWhole(Lesson lesson) => Assert.All(
+        new[] { lesson.Stand, lesson.Spoils, lesson.WrongPicture, lesson.WhyItFails, lesson.ForAChild, lesson.ForAStudent },
+        text => Assert.Matches("^[A-Z].{30,}[.]$", text));
 }
