@@ -19,7 +19,7 @@ internal static class Hearing
             ? $"{InWords.Tone(scene.Hear(peak.Reading.ReceivedPower / 2.0))} at half power, {InWords.Angle(width / 2.0)} to either side, and "
             : string.Empty;
         return $"As you turn the {end}, the tone {Goes(curve)} from {InWords.Tone(peak.Reading.Heard)} at {InWords.Angle(evaluation.PeakAt)} "
-            + $"to {half}{InWords.Tone(curve.Weakest.Reading.Heard)} at {Place(curve, curve.Weakest)}: {Steps(curve)}.";
+            + $"to {half}{At(curve, curve.Weakest)}: {Steps(curve)}.";
     }
 
     internal static string AntennaChange(Curve curve)
@@ -36,8 +36,8 @@ internal static class Hearing
             ? $"over {InWords.Tone(TwiceAsFar(scene, nearest).Heard)} at twice that distance "
             : string.Empty;
         string twice = Math.Abs((farthest.Setting.At / nearest.Setting.At) - Doubling) < 0.01 ? ", twice as far" : string.Empty;
-        return $"As the receiver moves away, the tone {Goes(curve)} from {InWords.Tone(nearest.Reading.Heard)} at {Place(curve, nearest)} {over}"
-            + $"to {InWords.Tone(farthest.Reading.Heard)} at {Place(curve, farthest)}{twice}: {Steps(curve)}.";
+        return $"As the receiver moves away, the tone {Goes(curve)} from {At(curve, nearest)} {over}"
+            + $"to {At(curve, farthest)}{twice}: {Steps(curve)}.";
     }
 
     private static Reading TwiceAsFar(Scene scene, CurvePoint nearest)
@@ -47,12 +47,20 @@ internal static class Hearing
     }
 
     internal static string Polarisation(Curve curve) =>
-        $"As you roll the receiver, the tone {Goes(curve)} from {InWords.Tone(curve.Strongest.Reading.Heard)} at {Place(curve, curve.Strongest)} "
-        + $"to {InWords.Tone(curve.Weakest.Reading.Heard)} at {Place(curve, curve.Weakest)}: {Steps(curve)}.";
+        $"As you roll the receiver, the tone {Goes(curve)} from {At(curve, curve.Strongest)} "
+        + $"to {At(curve, curve.Weakest)}: {Steps(curve)}.";
 
     /// <summary>Where the tone goes as the wave weakens: a tone law may run either way.</summary>
     internal static string Goes(Curve curve) =>
         curve.Strongest.Reading.Heard.Tone >= curve.Weakest.Reading.Heard.Tone ? "falls" : "rises";
+
+    /// <summary>"443 Hz (A4) at 20 cm": the tone at a point, and where that is.</summary>
+    internal static string At(Curve curve, CurvePoint point) => $"{InWords.Tone(point.Reading.Heard)} at {Place(curve, point)}";
+
+    /// <summary>"between the strongest, as at …, and the weakest, as at …": of a tone that comes and goes.</summary>
+    internal static string Between(Curve curve) =>
+        $"between {InWords.Tone(curve.Strongest.Reading.Heard)}, as at {Place(curve, curve.Strongest)}, "
+        + $"and {InWords.Tone(curve.Weakest.Reading.Heard)}, as at {Place(curve, curve.Weakest)}: {Steps(curve)}";
 
     internal static string Place(Curve curve, CurvePoint point) => InWords.Place(curve.Abscissa, point.Setting);
 

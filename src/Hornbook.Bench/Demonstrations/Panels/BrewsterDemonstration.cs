@@ -44,8 +44,8 @@ public sealed record BrewsterDemonstration(string Name, string Sheet, double Fro
     internal override string Heard(Scene scene, Curve curve, Evaluation evaluation)
     {
         CurvePoint first = curve.Points[0], last = curve.Points[^1];
-        return $"As sheet and receiver go round, the tone goes from {InWords.Tone(first.Reading.Heard)} at {Hearing.Place(curve, first)} through {InWords.Tone(curve.Weakest.Reading.Heard)} "
-            + $"at {Hearing.Place(curve, curve.Weakest)} to {InWords.Tone(last.Reading.Heard)} at {Hearing.Place(curve, last)}: {Hearing.Steps(curve)}.";
+        return $"As sheet and receiver go round, the tone goes from {Hearing.At(curve, first)} through {Hearing.At(curve, curve.Weakest)} "
+            + $"to {Hearing.At(curve, last)}: {Hearing.Steps(curve)}.";
     }
 
     /// <summary>What is set for an angle of incidence and a roll of both ends.</summary>

@@ -46,8 +46,7 @@ public sealed record CircularPolarisationDemonstration(
     {
         MalusLaw ellipse = MalusLaw.Fit(curve.Positions, curve.Links);
         double wavelength = FreeSpace.Wavelength(scene.Plan.Frequency);
-        Setting plain = Parts.At(scene.Plan, null, 0.0, 0.0);
-        double mirror = scene.Read(plain.Source, plain.Receiver, plain.Panels).Link;
+        double mirror = Parts.MirrorAlone(scene);
         return new LawEvaluation(
         [
             new("axial ratio", ComparedQuantity.Level, TextbookComparison.ErrorDb(ellipse.Strongest, ellipse.Weakest), AxialRatioDb(Parts.Returned(scene.Plan.Frequency, curve.Points[0].Setting)),
@@ -59,8 +58,8 @@ public sealed record CircularPolarisationDemonstration(
     }
 
     internal override string Heard(Scene scene, Curve curve, Evaluation evaluation) =>
-        $"However you roll the receiver, the tone stays between {InWords.Tone(curve.Weakest.Reading.Heard)} at {Hearing.Place(curve, curve.Weakest)} and {InWords.Tone(curve.Strongest.Reading.Heard)} "
-        + $"at {Hearing.Place(curve, curve.Strongest)}: {Hearing.Steps(curve)}. With the grid away it would fall silent.";
+        $"However you roll the receiver, the tone stays between {Hearing.At(curve, curve.Weakest)} and {Hearing.At(curve, curve.Strongest)}: "
+        + $"{Hearing.Steps(curve)}. With the grid away there is a roll at which nothing is left of the wave.";
 
     // Long over short axis of the ellipse of two complex components: (S + |a² + b²|)/(S − |a² + b²|) in power, S = |a|² + |b|² [BornWolf1999] § 1.4.
     private static double AxialRatioDb((Complex A, Complex B) field)

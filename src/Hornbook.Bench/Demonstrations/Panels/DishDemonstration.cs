@@ -61,8 +61,8 @@ public sealed record DishDemonstration(string Name, string Panel, double From, d
     }
 
     internal override string Heard(Scene scene, Curve curve, Evaluation evaluation) =>
-        $"Facing the source the receiver alone gives {InWords.Tone(Alone(scene, curve.Strongest.Setting).Heard)}; looking into the dish {InWords.Tone(curve.Strongest.Reading.Heard)} at {Hearing.Place(curve, curve.Strongest)} from its middle, "
-        + $"and off the focus {InWords.Tone(curve.Weakest.Reading.Heard)} at {Hearing.Place(curve, curve.Weakest)}: {Hearing.Steps(curve)}.";
+        $"Facing the source the receiver alone gives {InWords.Tone(Alone(scene, curve.Strongest.Setting).Heard)}; looking into the dish {Hearing.At(curve, curve.Strongest)} from its middle, "
+        + $"and off the focus {Hearing.At(curve, curve.Weakest)}: {Hearing.Steps(curve)}.";
 
     // The receiver where the dish stands, facing the source.
     private Reading Alone(Scene scene, Setting setting)

@@ -61,6 +61,6 @@ public sealed record EdgeDemonstration(string Name, string Panel, double From, d
     }
 
     internal override string Heard(Scene scene, Curve curve, Evaluation evaluation) =>
-        $"As you push the plate across, the tone does not fall at once: at its strongest it is {InWords.Tone(curve.Strongest.Reading.Heard)} at {Hearing.Place(curve, curve.Strongest)}, "
-        + $"and the weakest {InWords.Tone(curve.Weakest.Reading.Heard)} at {Hearing.Place(curve, curve.Weakest)}: {Hearing.Steps(curve)}.";
+        $"As you push the plate across, the tone does not fall at once: at its strongest it is {Hearing.At(curve, curve.Strongest)}, "
+        + $"and the weakest {Hearing.At(curve, curve.Weakest)}: {Hearing.Steps(curve)}.";
 }

@@ -43,8 +43,7 @@ public sealed record GridGapDemonstration(string Name, string Grid, string Mirro
         double[] at = curve.Positions, powers = curve.Links;
         Array.Sort(at, powers);
         double? turned = At(Extremes.Maxima(at, powers)), straight = At(Extremes.Minima(at, powers)); // of powers: in decibels a null has a cusp
-        Setting plain = Parts.At(scene.Plan, null, 0.0, 0.0);
-        double mirror = scene.Read(plain.Source, plain.Receiver, plain.Panels).Link;
+        double mirror = Parts.MirrorAlone(scene);
         double[] law = [.. curve.Positions.Select(gap => mirror * Math.Pow(Math.Sin(2.0 * Math.PI / wavelength * gap * Math.Cos(Incidence)), 2.0))];
         return new LawEvaluation(
         [
@@ -62,8 +61,8 @@ public sealed record GridGapDemonstration(string Name, string Grid, string Mirro
     }
 
     internal override string Heard(Scene scene, Curve curve, Evaluation evaluation) =>
-        $"As you open the gap, the crossed receiver's tone swings between {InWords.Tone(curve.Weakest.Reading.Heard)} at {Hearing.Place(curve, curve.Weakest)} "
-        + $"and {InWords.Tone(curve.Strongest.Reading.Heard)} at {Hearing.Place(curve, curve.Strongest)}: {Hearing.Steps(curve)}.";
+        $"As you open the gap, the crossed receiver's tone swings between {Hearing.At(curve, curve.Weakest)} "
+        + $"and {Hearing.At(curve, curve.Strongest)}: {Hearing.Steps(curve)}.";
 
     private static double? At(double[] places) => places.Length > 0 ? places[0] : null;
 }

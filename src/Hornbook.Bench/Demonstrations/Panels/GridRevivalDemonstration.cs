@@ -39,8 +39,8 @@ public sealed record GridRevivalDemonstration(string Name, string Grid, double F
     }
 
     internal override string Heard(Scene scene, Curve curve, Evaluation evaluation) =>
-        $"Crossed, the bench is silent; as you roll the grid the tone comes back, from {InWords.Tone(curve.Weakest.Reading.Heard)} at {Hearing.Place(curve, curve.Weakest)} "
-        + $"to {InWords.Tone(curve.Strongest.Reading.Heard)} at {Hearing.Place(curve, curve.Strongest)}: {Hearing.Steps(curve)}.";
+        $"Crossed, the receiver takes nothing from the source; as you roll the grid the tone comes back, from {Hearing.At(curve, curve.Weakest)} "
+        + $"to {Hearing.At(curve, curve.Strongest)}: {Hearing.Steps(curve)}.";
 
     private protected override ReceiverEnd Listening(ReceiverEnd receiver) => receiver with { Pose = receiver.Pose.Rolled(0.5 * Math.PI) };
 }

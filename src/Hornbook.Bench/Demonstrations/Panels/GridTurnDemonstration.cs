@@ -43,6 +43,6 @@ public sealed record GridTurnDemonstration(string Name, string Grid, double From
     }
 
     internal override string Heard(Scene scene, Curve curve, Evaluation evaluation) =>
-        $"As you roll the grid, the tone {Hearing.Goes(curve)} from {InWords.Tone(curve.Strongest.Reading.Heard)} at {Hearing.Place(curve, curve.Strongest)}, strips across the field, "
-        + $"to {InWords.Tone(curve.Weakest.Reading.Heard)} at {Hearing.Place(curve, curve.Weakest)}, strips along it: {Hearing.Steps(curve)}.";
+        $"As you roll the grid, the tone {Hearing.Goes(curve)} from {Hearing.At(curve, curve.Strongest)}, strips across the field, "
+        + $"to {Hearing.At(curve, curve.Weakest)}, strips along it: {Hearing.Steps(curve)}.";
 }

@@ -38,6 +38,5 @@ public sealed record HalfMirrorsDemonstration(string Name, string First, string 
     internal override Evaluation Evaluate(Scene scene, Curve curve) => HalfMirrorsEvaluation.Of(scene, this, curve);
 
     internal override string Heard(Scene scene, Curve curve, Evaluation evaluation) =>
-        $"As you move the second mirror, the tone swings between {InWords.Tone(curve.Strongest.Reading.Heard)}, as at {Hearing.Place(curve, curve.Strongest)}, "
-        + $"and {InWords.Tone(curve.Weakest.Reading.Heard)}, as at {Hearing.Place(curve, curve.Weakest)}: {Hearing.Steps(curve)}.";
+        $"As you move the second mirror, the tone swings {Hearing.Between(curve)}.";
 }

@@ -44,8 +44,7 @@ public sealed record LloydDemonstration(string Name, string? Panel, double From,
     internal override string Heard(Scene scene, Curve curve, Evaluation evaluation)
     {
         string moved = Panel is null ? "raise both ends" : "move the mirror away";
-        return $"As you {moved}, the tone comes and goes between {InWords.Tone(curve.Strongest.Reading.Heard)}, as at {Hearing.Place(curve, curve.Strongest)}, "
-            + $"and {InWords.Tone(curve.Weakest.Reading.Heard)}, as at {Hearing.Place(curve, curve.Weakest)}: {Hearing.Steps(curve)}.";
+        return $"As you {moved}, the tone comes and goes {Hearing.Between(curve)}.";
     }
 
     private static Pose Raised(Pose pose, double by) => pose with { Position = pose.Position + new Vector(0.0, 0.0, by) };

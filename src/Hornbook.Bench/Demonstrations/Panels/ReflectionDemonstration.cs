@@ -62,8 +62,8 @@ public sealed record ReflectionDemonstration(string Name, string Panel, double I
     }
 
     internal override string Heard(Scene scene, Curve curve, Evaluation evaluation) =>
-        $"As you swing the receiver about the plate, the tone {Hearing.Goes(curve)} from {InWords.Tone(curve.Strongest.Reading.Heard)} at {Hearing.Place(curve, curve.Strongest)} "
-        + $"off the source's direction to {InWords.Tone(curve.Weakest.Reading.Heard)} at {Hearing.Place(curve, curve.Weakest)}: {Hearing.Steps(curve)}.";
+        $"As you swing the receiver about the plate, the tone {Hearing.Goes(curve)} from {Hearing.At(curve, curve.Strongest)} "
+        + $"off the source's direction to {Hearing.At(curve, curve.Weakest)}: {Hearing.Steps(curve)}.";
 
     // A turn that people would set: within 180° either way.
     private static Pose Wrapped(Pose pose) => pose with { Turn = Math.IEEERemainder(pose.Turn, Math.Tau) };

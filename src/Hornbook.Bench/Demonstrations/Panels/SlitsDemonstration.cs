@@ -45,6 +45,5 @@ public sealed record SlitsDemonstration(string Name, string Panel, double From, 
     internal override Evaluation Evaluate(Scene scene, Curve curve) => SlitsEvaluation.Of(scene, scene.Plan.Panels.Named(Panel), curve);
 
     internal override string Heard(Scene scene, Curve curve, Evaluation evaluation) =>
-        $"As you swing the receiver, the tone comes and goes between {InWords.Tone(curve.Strongest.Reading.Heard)}, as at {Hearing.Place(curve, curve.Strongest)}, "
-        + $"and {InWords.Tone(curve.Weakest.Reading.Heard)}, as at {Hearing.Place(curve, curve.Weakest)}: {Hearing.Steps(curve)}.";
+        $"As you swing the receiver, the tone comes and goes {Hearing.Between(curve)}.";
 }

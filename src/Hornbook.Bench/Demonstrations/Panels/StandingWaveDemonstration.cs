@@ -60,6 +60,5 @@ public sealed record StandingWaveDemonstration(string Name, string Panel, double
     }
 
     internal override string Heard(Scene scene, Curve curve, Evaluation evaluation) =>
-        $"As you move the plate, the tone swings between {InWords.Tone(curve.Strongest.Reading.Heard)}, as at {Hearing.Place(curve, curve.Strongest)}, "
-        + $"and {InWords.Tone(curve.Weakest.Reading.Heard)}, as at {Hearing.Place(curve, curve.Weakest)}: {Hearing.Steps(curve)}.";
+        $"As you move the plate, the tone swings {Hearing.Between(curve)}.";
 }

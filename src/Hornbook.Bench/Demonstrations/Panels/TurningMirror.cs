@@ -1,4 +1,5 @@
 using Hornbook.Bench.Layout;
+using Hornbook.Bench.Readings;
 using Hornbook.Physics;
 using Hornbook.Physics.Panels.Sheets;
 using Complex = System.Numerics.Complex;
@@ -28,6 +29,13 @@ internal sealed record TurningMirror(string Grid, string Mirror, double Incidenc
         IReadOnlyList<BenchPanel> standing = plan.Panels.PutIn(Mirror, _ => mirror);
         IReadOnlyList<BenchPanel> panels = gap is { } wide ? standing.PutIn(Grid, pose => Before(mirror, pose, wide)) : standing.Without(Grid);
         return new Setting(at, string.Empty, plan.Source, plan.Receiver with { Pose = receiver }, panels);
+    }
+
+    /// <summary>The link by way of the mirror with the grid away, fields parallel [-].</summary>
+    internal double MirrorAlone(Scene scene)
+    {
+        Setting plain = At(scene.Plan, null, 0.0, 0.0);
+        return scene.Read(plain.Source, plain.Receiver, plain.Panels).Link;
     }
 
     /// <summary>The gap nearest to a given one at which the two parts differ by so much of a wavelength, 2 d cos θ [m].</summary>

@@ -45,6 +45,6 @@ public sealed record ZonePlateDemonstration(string Name, string Panel, double Fr
         Setting best = curve.Strongest.Setting;
         Reading open = scene.Read(best.Source, best.Receiver, best.Panels.Without(Panel));
         return $"Take the plate away and put it back: at {Hearing.Place(curve, curve.Strongest)} behind it the tone goes from {InWords.Tone(open.Heard)} to {InWords.Tone(curve.Strongest.Reading.Heard)}. "
-            + $"Along the axis it {Hearing.Goes(curve)} from there to {InWords.Tone(curve.Weakest.Reading.Heard)} at {Hearing.Place(curve, curve.Weakest)}: {Hearing.Steps(curve)}.";
+            + $"Along the axis it {Hearing.Goes(curve)} from there to {Hearing.At(curve, curve.Weakest)}: {Hearing.Steps(curve)}.";
     }
 }
