@@ -47,6 +47,30 @@ public sealed class PanelsTests(ServedPage served)
     }
 
     [Fact]
+    public async Task A_panel_is_rolled_by_its_dial_with_pointer_and_keys()
+    {
+        BenchPage page = await served.OpenAsync(address: await served.ServeAsync(served.NewFile()));
+        await page.Window.SelectOptionAsync("#panel-kind", "strip grid");
+        await page.Window.ClickAsync("#panel-add");
+        await page.Window.ClickAsync("#choose-strip-grid");
+        ILocator dial = page.Window.Locator("#panel-strip-grid-roll-dial");
+        await dial.ScrollIntoViewIfNeededAsync();
+        (float x, float y) = await page.MiddleAsync("#panel-strip-grid-roll-dial");
+        await page.Window.Mouse.MoveAsync(x, y - 25);
+        await page.Window.Mouse.DownAsync();
+        await page.Window.Mouse.MoveAsync(x + 25, y, new MouseMoveOptions { Steps = 6 });
+        await page.Window.Mouse.UpAsync();
+        // derived: from the top of the dial to its right-hand side is a quarter turn clockwise.
+        await page.FieldBecomesAsync("panel-roll", 90.0, 2.6); // snapped to 5°
+
+        await dial.FocusAsync();
+        await page.Window.Keyboard.PressAsync("ArrowLeft");
+        await page.FieldBecomesAsync("panel-roll", 85.0, 2.6);
+        await page.Window.Keyboard.PressAsync("Control+z");
+        await page.FieldBecomesAsync("panel-roll", 90.0, 2.6);
+    }
+
+    [Fact]
     public async Task A_metal_plate_put_in_the_way_lowers_the_tone_and_is_saved_to_the_file()
     {
         string file = served.NewFile();

@@ -1,8 +1,5 @@
-using System.Globalization;
-using System.Text;
 using Hornbook.Bench.Layout;
 using Hornbook.Physics;
-using Hornbook.Physics.Panels.Sheets;
 
 namespace Hornbook.Tabletop.Sheets;
 
@@ -28,36 +25,15 @@ public sealed record PanelDrawing(
         double half = 0.5 * Math.Max(LeastThickness, panel.Panel.Sheet.Thickness);
         IReadOnlyList<IReadOnlyList<Vector>> loops = panel.Panel.Surface.Loops;
         SheetPoint[] corners = [.. loops.SelectMany(loop => loop).SelectMany(p => new[] { See(p + new Vector(half, 0.0, 0.0)), See(p - new Vector(half, 0.0, 0.0)) })];
-        double? strips = Strips(panel.Panel.Sheet);
+        double? strips = PanelFace.Strips(panel.Panel.Sheet);
         return new PanelDrawing(
             ConvexHull.Of(corners),
-            Path(loops, See),
+            PanelFace.Path(loops, See),
             See(Vector.Zero),
             See(new Vector(-KnobGap, 0.0, 0.0)),
-            strips is { } tip ? See(Along(tip) * StripMark) : null,
-            strips is { } tail ? See(Along(tail) * -StripMark) : null);
+            strips is { } tip ? See(PanelFace.Along(tip) * StripMark) : null,
+            strips is { } tail ? See(PanelFace.Along(tail) * -StripMark) : null);
 
         SheetPoint See(Vector own) => sheet.Project(view, pose.ToBench(own));
-    }
-
-    /// <summary>How far its strips or wires lie from its upright [rad]; null where it has none.</summary>
-    private static double? Strips(ISheet sheet) => sheet switch
-    {
-        TurnedSheet turned when Strips(turned.Sheet) is { } angle => angle + turned.Angle,
-        StripGrid or BoardedStripGrid or WireGrid => 0.0,
-        _ => null,
-    };
-
-    private static Vector Along(double angle) => new(0.0, -Math.Sin(angle), Math.Cos(angle));
-
-    private static string Path(IReadOnlyList<IReadOnlyList<Vector>> loops, Func<Vector, SheetPoint> see)
-    {
-        StringBuilder path = new();
-        foreach (IReadOnlyList<Vector> loop in loops)
-        {
-            path.Append(CultureInfo.InvariantCulture, $"M{string.Join('L', loop.Select(see))}Z");
-        }
-
-        return path.ToString();
     }
 }
