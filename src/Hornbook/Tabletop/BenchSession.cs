@@ -84,6 +84,9 @@ public sealed class BenchSession : IDisposable
     /// <summary>The ruler, where one lies on the sheet.</summary>
     public Ruler? Ruler { get; private set; }
 
+    /// <summary>Whether the beams of both antennas are drawn.</summary>
+    public bool ShowsBeams { get; private set; }
+
     /// <summary>The number whose explanation is open, and where the question came from; null where none is.</summary>
     public Asked? Asked { get; private set; }
 
@@ -200,6 +203,13 @@ public sealed class BenchSession : IDisposable
     public void ToggleRuler()
     {
         Ruler = Ruler is null ? new Ruler(Source.Pose.Position, Receiver.Pose.Position) : null;
+        Tell();
+    }
+
+    /// <summary>Shows how wide both beams are, or hides it.</summary>
+    public void ToggleBeams()
+    {
+        ShowsBeams = !ShowsBeams;
         Tell();
     }
 

@@ -1,4 +1,5 @@
 using Hornbook.Physics;
+using Hornbook.Physics.Antennas;
 using Hornbook.Tabletop;
 using Hornbook.Testing;
 using Microsoft.Playwright;
@@ -74,6 +75,24 @@ public sealed class ToolsTests(ServedPage served)
         await Assertions.Expect(page.Window.Locator("#moved")).ToContainTextAsync("down");
         await page.Window.ClickAsync("#undo");
         await Assertions.Expect(page.Window.Locator("#source-antenna")).ToHaveValueAsync("large-horn");
+    }
+
+    [Fact]
+    public async Task Beams_are_drawn_as_wide_as_half_power_and_turn_with_the_hand()
+    {
+        BenchPage page = await served.OpenAsync();
+        Assert.Equal(0, await page.Window.Locator(".beam").CountAsync());
+        await page.Window.ClickAsync("#beams");
+        double edge = BeamEdge.HalfPower(served.Scene.Source, new Vector(0.0, 1.0, 0.0))!.Value * 180.0 / Math.PI;
+        string said = await page.Window.Locator("#beam-source-plan text").TextContentAsync() ?? string.Empty;
+        // To a tenth of a degree, as it is written.
+        Close.Absolute(2.0 * edge, double.Parse(said.Split(' ')[2].TrimEnd('°', ','), System.Globalization.CultureInfo.InvariantCulture), 0.051);
+
+        string? before = await page.Window.GetAttributeAsync("#beam-source-plan path", "d");
+        await page.Window.FillAsync("#source-turn", "20");
+        await page.Window.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(page.Window.Locator("#beam-source-plan path")).Not.ToHaveAttributeAsync("d", before!);
+        await page.Window.ScreenshotAsync(new PageScreenshotOptions { Path = Repository.At("artifacts", "screenshots", "beams.png") });
     }
 
     [Fact]
