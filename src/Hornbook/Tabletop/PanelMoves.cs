@@ -2,6 +2,7 @@ using Hornbook.Bench.Files;
 using Hornbook.Bench.Files.Editing;
 using Hornbook.Bench.Layout;
 using Hornbook.Physics;
+using Hornbook.Physics.Panels.Sheets;
 using Hornbook.Tabletop.Hands;
 
 namespace Hornbook.Tabletop;
@@ -66,9 +67,20 @@ public static class PanelMoves
             [BenchChange.ToNew(BenchThing.Panel(name).Table, PanelText.Lines(kind)), .. BenchChange.ToPose(BenchThing.Panel(name).Table, halfWay)]);
     }
 
-    private static string FreeName(BenchSession session, string like)
+    /// <summary>A new panel of customary size that consists of a chosen sheet, laid aside half way between the mouths until it is put in.</summary>
+    /// <param name="session">The bench.</param>
+    /// <param name="sheet">A grid or a single layer.</param>
+    /// <returns>What it is called.</returns>
+    public static string Add(this BenchSession session, ISheet sheet)
     {
-        HashSet<string> taken = [.. session.Plan.Panels.Select(panel => panel.Name)];
-        return taken.Contains(like) ? Enumerable.Range(2, int.MaxValue - 2).Select(i => $"{like}-{i}").First(name => !taken.Contains(name)) : like;
+        ArgumentNullException.ThrowIfNull(session);
+        IReadOnlyList<string> lines = PanelText.Lines(sheet);
+        string name = FreeName(session, sheet is LayeredSheet ? "chosen-sheet" : "chosen-grid");
+        string table = BenchThing.Panel(name).Table;
+        Pose halfWay = new((session.Source.Pose.Position + session.Receiver.Pose.Position) * 0.5);
+        session.Do($"adding '{name}'", [BenchChange.ToNew(table, [.. lines, "aside = true"]), .. BenchChange.ToPose(table, halfWay)]);
+        return name;
     }
+
+    private static string FreeName(BenchSession session, string like) => Naming.Free(like, session.Plan.Panels.Select(panel => panel.Name));
 }

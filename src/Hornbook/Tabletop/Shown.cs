@@ -51,6 +51,22 @@ public readonly record struct Shown(string Number, string Unit)
         return new(Text(metres / unit.Metres, unit == LengthUnit.Centimetre ? "0.0" : "0.00"), unit.Sign);
     }
 
+    /// <summary>A size that is cut or measured with a rule [m].</summary>
+    public static Shown Size(double metres) => new(Text(metres * 1e3, "0.0#"), "mm");
+
+    /// <summary>A share as a percentage [-].</summary>
+    public static Shown Share(double share) => new(Text(100.0 * share, share < 0.0095 ? "0.0#" : "0"), "%");
+
+    /// <summary>A level in hundredths, for losses and what errors change [dB].</summary>
+    public static Shown FineLevel(double levelDb) => new(Text(levelDb, "0.00"), "dB");
+
+    /// <summary>A change, with its sign: "+0.12" or "−0.10".</summary>
+    public static string Change(double change)
+    {
+        string text = Text(change, "0.00");
+        return change > 0.0 && text != "0.00" ? $"+{text}" : text;
+    }
+
     /// <summary>A distance to keep [m]: whole centimetres or inches, rounded up.</summary>
     public static Shown Clearance(double metres, LengthUnit unit)
     {

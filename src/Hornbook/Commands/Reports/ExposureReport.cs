@@ -36,19 +36,18 @@ internal sealed record ExposureReport : IReport
 
     public required string Licence { get; init; }
 
-    internal static ExposureReport Of(Scene scene, ExposureField field, ExposureLimit chosen, string because) => new()
+    internal static ExposureReport Of(Scene scene, ExposureField field, ExposureLimit chosen, string because) =>
+        Of(scene, field, chosen, because, LimitDistances.Of(field, null, CancellationToken.None));
+
+    internal static ExposureReport Of(Scene scene, ExposureField field, ExposureLimit chosen, string because, IReadOnlyList<LimitDistance> distances) => new()
     {
         Bench = scene.Plan.Title,
         FrequencyHz = scene.Plan.Frequency,
         WorstCasePowerW = scene.Plan.Source.WorstCasePower,
         EirpW = PowerDensity.EquivalentIsotropicPower(scene.Source, scene.Plan.Source.WorstCasePower),
-        Chosen = LimitDistanceReport.Of(chosen, field),
+        Chosen = LimitDistanceReport.Of(distances.First(d => d.Limit == chosen), scene.Plan.Frequency),
         ChosenBecause = because,
-        Limits =
-        [
-            .. ExposureLimits.All.Where(l => l.Band.Contains(scene.Plan.Frequency)).AsParallel().Select(l => LimitDistanceReport.Of(l, field))
-                .OrderBy(l => l.LimitWPerM2).ThenBy(l => l.Title, StringComparer.Ordinal),
-        ],
+        Limits = [.. distances.Select(d => LimitDistanceReport.Of(d, scene.Plan.Frequency)).OrderBy(l => l.LimitWPerM2).ThenBy(l => l.Title, StringComparer.Ordinal)],
         Mouth = MouthReport.Of(field),
         OnAxis = [.. Distances.Select(d => DensityReport.Of(field, scene.Plan.Source.WorstCasePower, d))],
         Cautions = Physics.Exposure.Cautions.All,

@@ -40,9 +40,9 @@ internal sealed record LimitDistanceReport
     /// <summary>The largest in any direction.</summary>
     public required double KeepOutAnywhereM { get; init; }
 
-    internal static LimitDistanceReport Of(ExposureLimit limit, ExposureField field)
+    internal static LimitDistanceReport Of(LimitDistance distance, double frequency)
     {
-        double frequency = field.Antenna.Frequency, density = limit.PowerDensity(frequency);
+        ExposureLimit limit = distance.Limit;
         return new LimitDistanceReport
         {
             Id = limit.Id,
@@ -50,7 +50,7 @@ internal sealed record LimitDistanceReport
             Instrument = limit.Instrument,
             Group = limit.Group,
             Scope = limit.Scope,
-            LimitWPerM2 = density,
+            LimitWPerM2 = distance.Density,
             LimitVPerM = limit.FieldStrength(frequency),
             AveragingTimeS = limit.AveragingTime(frequency),
             AveragingAreaM2 = limit.AveragingArea,
@@ -58,8 +58,8 @@ internal sealed record LimitDistanceReport
             ReplacedBy = limit.ReplacedBy,
             Origin = limit.Origin,
             Remarks = limit.Remarks,
-            KeepOutOnAxisM = KeepOut.OnAxis(field, density),
-            KeepOutAnywhereM = KeepOut.Largest(field, density),
+            KeepOutOnAxisM = distance.OnAxis,
+            KeepOutAnywhereM = distance.Anywhere,
         };
     }
 }

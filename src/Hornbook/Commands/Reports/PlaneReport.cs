@@ -38,16 +38,9 @@ internal sealed record PlaneReport
             FirstMinimumDb = Db(beam.FirstMinimum?.Level),
             SideLobeDeg = Degrees(beam.SideLobe?.Angle),
             SideLobeDb = Db(beam.SideLobe?.Level),
-            CrossedFieldDb = Decibels.FromRatio(CrossedField(antenna, plane)),
+            CrossedFieldDb = Decibels.FromRatio(CrossedField.Strongest(antenna, plane)),
             PhaseCentreBehindMouthM = PhaseCentre.BehindMouth(antenna, plane),
         };
-    }
-
-    private static double CrossedField(Antenna antenna, PatternPlane plane)
-    {
-        const int Points = 121;
-        double axis = FarPattern.Towards(antenna, plane, 0.0).CoPolar;
-        return FarPattern.Cut(antenna, plane, 0.0, FarPattern.TrustedAngle, Points).Max(p => p.CrossPolar) / axis;
     }
 
     private static double? Degrees(double? angle) => angle * 180.0 / Math.PI;

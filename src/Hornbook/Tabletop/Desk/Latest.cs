@@ -41,6 +41,22 @@ public sealed class Latest<TQuestion, TAnswer>(Func<TQuestion, IProgress<double>
         return Task.Factory.StartNew(() => Compute(question, mine), CancellationToken.None, TaskCreationOptions.DenyChildAttach, worker ?? TaskScheduler.Default);
     }
 
+    /// <summary>Gives the present question up; the answer before stays.</summary>
+    public void Stop()
+    {
+        CancellationTokenSource before;
+        lock (_gate)
+        {
+            before = _asked;
+            _asked = new CancellationTokenSource();
+            IsBusy = false;
+        }
+
+        before.Cancel();
+        before.Dispose();
+        Changed?.Invoke();
+    }
+
     public void Dispose()
     {
         lock (_gate)

@@ -7,7 +7,18 @@ namespace Hornbook.Tabletop.Views;
 public sealed record View(string Name, string Address, bool ForGuests = false)
 {
     /// <summary>All, in the order of the work.</summary>
-    public static IReadOnlyList<View> All { get; } = [new("Bench", string.Empty, ForGuests: true), new("Programme", "programme"), new("Benches", "benches")];
+    public static IReadOnlyList<View> All { get; } =
+    [
+        new("Bench", string.Empty, ForGuests: true),
+        new("Programme", "programme"),
+        new("Antennas", "antennas"),
+        new("Panels", "panels"),
+        new("Safety", "safety", ForGuests: true) { Warns = true },
+        new("Benches", "benches"),
+    ];
+
+    /// <summary>Whether its link bears the shape of a warning.</summary>
+    public bool Warns { get; init; }
 
     /// <summary>Of the link to it.</summary>
     public string Id => $"view-{Name.ToLowerInvariant()}";

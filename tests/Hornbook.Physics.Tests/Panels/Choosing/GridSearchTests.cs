@@ -6,6 +6,7 @@ using Xunit;
 
 namespace Hornbook.Physics.Tests.Panels.Choosing;
 
+[Trait("Cost", "Slow")]
 public sealed class GridSearchTests
 {
     private const double Frequency = 10.525e9;
