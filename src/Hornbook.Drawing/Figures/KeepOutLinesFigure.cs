@@ -59,11 +59,25 @@ public static class KeepOutLinesFigure
             line.LegendText = Label(densities[i]);
         }
 
+        Name(plot, plan, view, lines[0]);
+
         Stand(plot, plan.Source.Pose, view, "source", FigureStyle.Colour(0), MarkerShape.FilledTriangleUp);
         Stand(plot, plan.Receiver.Pose, view, "receiver", FigureStyle.Colour(2), MarkerShape.FilledSquare);
         plot.Axes.SquareUnits();
         plot.ShowLegend(Alignment.UpperRight);
         return plot;
+    }
+
+    /// <summary>The first line says at its foremost place how far that is from the mouth.</summary>
+    private static void Name(Plot plot, BenchPlan plan, View view, Coordinates[] line)
+    {
+        Coordinates mouth = view.Of(plan.Source.Pose.Position);
+        Coordinates furthest = line.MaxBy(place => place.Distance(mouth));
+        Text text = plot.Add.Text(string.Create(CultureInfo.InvariantCulture, $"keep out: {Math.Ceiling(furthest.Distance(mouth) - 1e-6):0} cm"), furthest);
+        text.LabelFontName = Lettering.EmbeddedFont.Name;
+        text.LabelFontSize = 14f;
+        text.LabelFontColor = Colors.Black;
+        text.LabelAlignment = furthest.X < mouth.X ? Alignment.LowerRight : Alignment.LowerLeft;
     }
 
     private static void Table(Plot plot, BenchPlan plan, View view)

@@ -80,6 +80,9 @@ public readonly record struct Shown(string Number, string Unit)
     /// <summary>A gain over an isotropic antenna [dB].</summary>
     public static Shown Gain(double gainDbi) => new(Text(gainDbi, "0.0"), "dBi");
 
+    /// <summary>The same in hundredths, where errors of building are told [dB].</summary>
+    public static Shown FineGain(double gainDbi) => new(Text(gainDbi, "0.00"), "dBi");
+
     /// <summary>An angle [rad].</summary>
     public static Shown Angle(double radians) => new(Text(radians * DegreesPerRadian, "0.#"), "°");
 

@@ -1,4 +1,5 @@
 using System.Numerics;
+using Hornbook.Physics.Panels.Sheets;
 
 namespace Hornbook.Physics.Panels.Choosing;
 
@@ -26,7 +27,7 @@ public sealed record GridFigures(GridMake Make, double Period, double Metal, dou
     public static GridFigures Of(GridMake make, double period, double metal, double frequency)
     {
         ArgumentNullException.ThrowIfNull(make);
-        Sheets.TangentialMatrix passed = make.Passing(period, metal, Require.Positive(frequency));
+        TangentialMatrix passed = make.Solved(period, metal, Require.Positive(frequency)).Arriving(SheetFace.Front, 0.0, 0.0).Transmission;
         return new GridFigures(make, period, metal, frequency, Power(passed.AlongAlong), Power(passed.AcrossAcross));
     }
 

@@ -21,8 +21,8 @@ public abstract record GridMake
     /// <exception cref="ArgumentOutOfRangeException">A size is out of its range.</exception>
     public abstract ISheet Made(double period, double metal);
 
-    /// <summary>What passes at right angles, solved for that direction alone.</summary>
-    internal abstract TangentialMatrix Passing(double period, double metal, double frequency);
+    /// <summary>The same, without a table: each direction that is asked for is solved alone.</summary>
+    internal abstract ISheetResponse Solved(double period, double metal, double frequency);
 }
 
 /// <summary>Flat strips.</summary>
@@ -43,12 +43,10 @@ public sealed record StripMake(LayeredSheet? Board = null) : GridMake
     }
 
     /// <inheritdoc/>
-    internal override TangentialMatrix Passing(double period, double metal, double frequency)
+    internal override ISheetResponse Solved(double period, double metal, double frequency)
     {
         StripGrid strips = new(period, metal);
-        return Board is null
-            ? strips.Transmission(frequency, 0.0, 0.0)
-            : new BoardedStripGrid(strips, Board).Solved(frequency).Arriving(SheetFace.Front, 0.0, 0.0).Transmission;
+        return Board is null ? strips.Solved(frequency) : new BoardedStripGrid(strips, Board).Solved(frequency);
     }
 }
 
@@ -65,6 +63,5 @@ public sealed record WireMake : GridMake
     public override ISheet Made(double period, double metal) => new WireGrid(period, metal);
 
     /// <inheritdoc/>
-    internal override TangentialMatrix Passing(double period, double metal, double frequency) =>
-        new WireGrid(period, metal).Solved(frequency).Arriving(SheetFace.Front, 0.0, 0.0).Transmission;
+    internal override ISheetResponse Solved(double period, double metal, double frequency) => new WireGrid(period, metal).Solved(frequency);
 }

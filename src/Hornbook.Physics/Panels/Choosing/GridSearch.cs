@@ -27,7 +27,7 @@ public static class GridSearch
         {
             GridFigures[] tried = [.. Widths(wish, make, periods[i]).AsParallel().AsOrdered().WithCancellation(cancellation)
                 .Select(metal => GridFigures.Of(make, periods[i], metal, wish.Frequency))];
-            nearest = tried.Append(nearest).OfType<GridFigures>().MinBy(wish.ShortfallDb);
+            nearest = tried.Append(nearest).OfType<GridFigures>().MinBy(wish.Shortfall);
             found.AddRange(LongestRun(wish, tried));
             progress?.Report((i + 1.0) / periods.Length);
         }
@@ -45,7 +45,7 @@ public static class GridSearch
         int first = 0;
         for (int i = 0; i < tried.Length; i++)
         {
-            first = wish.ShortfallDb(tried[i]) > 0.0 ? i + 1 : first;
+            first = wish.Shortfall(tried[i]) > 1.0 ? i + 1 : first;
             longest = i + 1 - first > longest.Count ? (first, i + 1 - first) : longest;
         }
 

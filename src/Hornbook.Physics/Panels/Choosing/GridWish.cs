@@ -42,12 +42,12 @@ public sealed record GridWish
 
     /// <summary>The longest period with one wave only, λ/(1 + sin θ) [m].</summary>
     /// <remarks>Eq. choosing-a-panel (1); [Rayleigh1907].</remarks>
-    public double LongestPeriod => Constants.SpeedOfLight / (Frequency * (1.0 + Math.Sin(OneWaveUpTo)));
+    public double LongestPeriod => FreeSpace.Wavelength(Frequency) / (1.0 + Math.Sin(OneWaveUpTo));
 
-    /// <summary>How far a grid is from the wish, the worse of the two [dB]; 0 or less where it is granted.</summary>
-    public double ShortfallDb(GridFigures figures)
+    /// <summary>How far a grid is from the wish, the worse of the two: by what factor it leaks too much, or lets too little pass [-]; 1 or less where it is granted.</summary>
+    public double Shortfall(GridFigures figures)
     {
         ArgumentNullException.ThrowIfNull(figures);
-        return Math.Max(Decibels.FromRatio(figures.PassedAlong / Leak), Decibels.FromRatio(Passed / figures.PassedAcross));
+        return Math.Max(figures.PassedAlong / Leak, Passed / figures.PassedAcross);
     }
 }

@@ -45,7 +45,7 @@ public sealed record SheetThickness
         {
             double sine = Math.Sin(Angle);
             double normal = System.Numerics.Complex.Sqrt(Material.RelativePermittivity(Frequency) - (sine * sine)).Real;
-            return Constants.SpeedOfLight / (4.0 * Frequency * normal);
+            return 0.25 * FreeSpace.Wavelength(Frequency) / normal;
         }
     }
 

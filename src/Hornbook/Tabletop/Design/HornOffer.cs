@@ -30,7 +30,7 @@ public sealed record HornOffer(string? Refusal, IReadOnlyList<OfferedHorn> Horns
         string? refusal = choice.Refusal is { } refused ? RefusalReport.Of(refused).Sentence : null;
         OfferedHorn? wished = choice.Figures is { } figures && figures.Horn.Length <= draft.Longest ? new OfferedHorn("as wished", Cut(draft, choice)) : null;
         refusal ??= wished is null ? FormattableString.Invariant($"It would be {choice.Figures!.Horn.Length * 100.0:0.0} cm long, and {draft.LongestCm:0.#} cm are allowed.") : null;
-        return new HornOffer(refusal, [.. wished is null ? Array.Empty<OfferedHorn>() : [wished], .. Others(draft, feed, choice.Figures)]);
+        return new HornOffer(refusal, [.. wished is null ? Array.Empty<OfferedHorn>() : [wished], .. Others(draft, feed, choice.Figures).Where(other => other.Figures.Horn != wished?.Figures.Horn)]);
     }
 
     // A horn that fills a sheet may not grow.

@@ -27,7 +27,7 @@ public sealed record SafetyStudy
     /// <summary>The same power in the open guide itself, without an antenna; the mouth's own for an open guide.</summary>
     public required MouthExposure OpenGuide { get; init; }
 
-    /// <summary>Null where no limit is known at the frequency.</summary>
+    /// <summary>Null where no limit is known at the frequency, or none is met anywhere.</summary>
     public required FigurePicture? Lines { get; init; }
 
     public static SafetyStudy Of(Scene scene, IProgress<double> progress, CancellationToken cancellation)
@@ -38,7 +38,8 @@ public sealed record SafetyStudy
         ExposureField field = ExposureField.Of(scene.Source, plan.Source.WorstCasePower);
         LimitDistance[] limits = [.. LimitDistances.Of(field, new Part(progress, 0.6), cancellation).OrderBy(one => one.Density).ThenBy(one => one.Limit.Title, StringComparer.Ordinal)];
         LimitDistance? chosen = ChosenLimit.Of(plan) is { } limit ? limits.First(one => one.Limit == limit) : null;
-        FigurePicture? lines = limits.Length == 0 ? null : FigurePicture.Of(KeepOutLinesFigure.Of(plan, field, Drawn(limits, chosen), cancellation));
+        double[] drawn = Drawn(limits, chosen);
+        FigurePicture? lines = drawn.Length == 0 ? null : FigurePicture.Of(KeepOutLinesFigure.Of(plan, field, drawn, cancellation));
         progress.Report(0.8);
         return new SafetyStudy
         {
@@ -63,7 +64,7 @@ public sealed record SafetyStudy
     /// <summary>The chosen limit's density first, then those of the others that count.</summary>
     private static double[] Drawn(LimitDistance[] limits, LimitDistance? chosen)
     {
-        IEnumerable<double> others = limits.Where(one => Counts(one.Limit)).Select(one => one.Density);
+        IEnumerable<double> others = limits.Where(one => Counts(one.Limit) && one.Anywhere > 0.0).Select(one => one.Density);
         return [.. (chosen is null ? others : others.Prepend(chosen.Density)).Distinct().Take(MostLines)];
     }
 

@@ -44,11 +44,11 @@ public sealed class GridSearchTests
         foreach (GridChoice choice in GridSearch.For(Usual, new StripMake(), null, TestContext.Current.CancellationToken).Found)
         {
             GridFigures At(double metal) => GridFigures.Of(choice.Figures.Make, choice.Figures.Period, metal, Frequency);
-            Assert.True(Usual.ShortfallDb(At(choice.NarrowestMetal)) <= 0.0);
-            Assert.True(Usual.ShortfallDb(At(choice.WidestMetal)) <= 0.0);
+            Assert.True(Usual.Shortfall(At(choice.NarrowestMetal)) <= 1.0);
+            Assert.True(Usual.Shortfall(At(choice.WidestMetal)) <= 1.0);
             // derived: leak falls and loss grows with the metal, so a step beyond either end fails, or cannot be made.
-            Assert.True(choice.NarrowestMetal - Usual.Step < Usual.LeastMetal - 1e-9 || Usual.ShortfallDb(At(choice.NarrowestMetal - Usual.Step)) > 0.0);
-            Assert.True(choice.WidestMetal + Usual.Step > choice.Figures.Period - Usual.LeastGap + 1e-9 || Usual.ShortfallDb(At(choice.WidestMetal + Usual.Step)) > 0.0);
+            Assert.True(choice.NarrowestMetal - Usual.Step < Usual.LeastMetal - 1e-9 || Usual.Shortfall(At(choice.NarrowestMetal - Usual.Step)) > 1.0);
+            Assert.True(choice.WidestMetal + Usual.Step > choice.Figures.Period - Usual.LeastGap + 1e-9 || Usual.Shortfall(At(choice.WidestMetal + Usual.Step)) > 1.0);
         }
     }
 
@@ -80,7 +80,7 @@ public sealed class GridSearchTests
         GridWish wish = new(Frequency, Decibels.ToRatio(-60.0), Decibels.ToRatio(-0.001), 2e-3, 2e-3);
         GridChoices choices = GridSearch.For(wish, new StripMake(), null, TestContext.Current.CancellationToken);
         Assert.Empty(choices.Found);
-        Assert.True(wish.ShortfallDb(choices.Nearest!) > 0.0);
+        Assert.True(wish.Shortfall(choices.Nearest!) > 1.0);
     }
 
     [Fact]
