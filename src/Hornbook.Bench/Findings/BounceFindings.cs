@@ -44,7 +44,8 @@ internal static class BounceFindings
         {
             if (Lifted(bench, height - highest).MetalDb <= FeltDb)
             {
-                return new Mend($"Raise both axes to {InWords.Length(height)}.");
+                string move = $"Raise both axes to {InWords.Length(height)}{(bench.Plan.Panels.Any(panel => panel.Stands) ? ", and the panels by as much" : string.Empty)}.";
+                return Rearranging.Everything(bench.Plan, new Vector(0.0, 0.0, height - highest)) is { } moved ? Rearranging.AsIn(moved, move) : new Mend(move);
             }
         }
 

@@ -1,6 +1,7 @@
 using Hornbook.Bench.Demonstrations;
 using Hornbook.Bench.Layout;
 using Hornbook.Physics;
+using Hornbook.Physics.Detection;
 
 namespace Hornbook.Bench.Findings;
 
@@ -29,7 +30,16 @@ internal static class NearZoneFindings
         yield return new Finding(felt ? Severity.Weakens : Severity.Note, "near-zone",
             $"The ends are {InWords.Length(textbook.Distance)} apart, inside 2D²/λ = {InWords.Length(textbook.FarZone)} of the {whose}'s antenna.",
             $"Far-zone formulas are wrong here: Friis would promise {InWords.Decibels(Math.Abs(textbook.FriisErrorDb))} too {(textbook.FriisErrorDb > 0.0 ? "much" : "little")}. The prediction itself counts the near zone.",
-            new Mend($"Move the receiver to {InWords.Length(Math.Ceiling(20.0 * textbook.FarZone) / 20.0)} from the source's mouth, or use a smaller antenna."));
+            Farther(bench, Math.Ceiling(20.0 * textbook.FarZone) / 20.0));
+    }
+
+    /// <summary>The receiver moved out of the near zone, unless nothing would be heard there.</summary>
+    private static Mend Farther(Inspection bench, double distance)
+    {
+        string move = $"Move the receiver to {InWords.Length(distance)} from the source's mouth, or use a smaller antenna.";
+        bool isHeard = Rearranging.ReceiverAt(bench.Plan, distance) is { } moved
+            && bench.Scene.Read(moved.Source, moved.Receiver).Heard.State != ToneState.Drowned;
+        return isHeard ? Rearranging.Receiver(bench.Plan, distance, move) : new Mend(move);
     }
 
     /// <summary>The formulas beside the link of both ends well aimed: a bad aim is another finding.</summary>

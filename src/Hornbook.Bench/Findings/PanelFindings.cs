@@ -24,6 +24,17 @@ internal static class PanelFindings
         ];
     }
 
+    /// <summary>How many of these troubles there are, without what would mend them: a mend asks this of the bench that it would make.</summary>
+    internal static int TroublesOf(BenchPlan plan)
+    {
+        StandingPanel[] standing = [.. plan.Panels.Where(panel => panel.Stands).Select(panel => new StandingPanel(panel))];
+        return standing.Count(panel => PlaceFindings.Beyond(plan.Table, panel.Panel.Pose.Position) > 0.0)
+            + standing.Count(panel => panel.Lowest < -Sunk)
+            + standing.Count(panel => NearMouth(plan, panel, plan.Source.Pose, plan.Source.Antenna) is not null)
+            + standing.Count(panel => NearMouth(plan, panel, plan.Receiver.Pose, plan.Receiver.Antenna) is not null)
+            + standing.SelectMany((panel, i) => standing.Skip(i + 1).Where(panel.Cuts)).Count();
+    }
+
     private static IEnumerable<Finding> OnTable(BenchPlan plan, BenchPanel panel)
     {
         double beyond = PlaceFindings.Beyond(plan.Table, panel.Pose.Position);
@@ -55,16 +66,27 @@ internal static class PanelFindings
 
     private static IEnumerable<Finding> AtMouth(BenchPlan plan, StandingPanel panel, string end, Pose pose, string antenna)
     {
-        AntennaShape? shape = plan.Antennas.FirstOrDefault(a => a.Name == antenna)?.Shape;
         double wavelength = FreeSpace.Wavelength(plan.Frequency);
-        if (shape is not null && panel.DistanceFrom(Mouth(shape, pose)) is double distance && distance < 0.5 * wavelength)
+        if (NearMouth(plan, panel, pose, antenna) is double distance)
         {
             yield return new Finding(Severity.Spoils, "panel-at-mouth",
                 $"The panel '{panel.Panel.Name}' is {InWords.Length(distance)} from the {end}'s mouth, less than half a wavelength ({InWords.Length(0.5 * wavelength)}).",
                 "It changes what the antenna itself does; the prediction leaves that out and is worth nothing here.",
-                new Mend($"Move the panel '{panel.Panel.Name}' at least {InWords.Length(wavelength)} away from it."));
+                Rearranging.Panel(plan, panel.Panel, Away(panel.Panel, pose) * (wavelength - distance), $"Move the panel '{panel.Panel.Name}' at least {InWords.Length(wavelength)} away from it."));
         }
     }
+
+    /// <summary>How far a panel is from a mouth, where that is less than half a wavelength [m]; else null.</summary>
+    private static double? NearMouth(BenchPlan plan, StandingPanel panel, Pose pose, string antenna)
+    {
+        AntennaShape? shape = plan.Antennas.FirstOrDefault(a => a.Name == antenna)?.Shape;
+        double? distance = shape is null ? null : panel.DistanceFrom(Mouth(shape, pose));
+        return distance < 0.5 * FreeSpace.Wavelength(plan.Frequency) ? distance : null;
+    }
+
+    /// <summary>Along the axis of a mouth, to the side of it on which a panel stands.</summary>
+    private static Vector Away(BenchPanel panel, Pose mouth) =>
+        Vector.Dot(panel.Pose.Position - mouth.Position, mouth.Forward) < 0.0 ? -mouth.Forward : mouth.Forward;
 
     private static Finding Cutting(BenchPanel panel, BenchPanel other) => new(Severity.Spoils, "panels-cross",
         $"The panels '{panel.Name}' and '{other.Name}' cut through each other.",

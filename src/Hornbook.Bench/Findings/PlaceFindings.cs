@@ -36,7 +36,7 @@ internal static class PlaceFindings
             yield return new Finding(Severity.Note, "antenna-overhangs",
                 $"The throat of the {end}'s antenna '{antenna}' reaches {InWords.Length(overhang)} beyond the table's edge.",
                 "Its guide and oscillator or detector must be held from outside the table.",
-                new Mend($"Move both ends {InWords.Length(overhang)} inwards, or stand the {end} on an arm."));
+                MoveInwards(plan, end, Back(shape, pose), overhang));
         }
 
         double clearance = Lowest(shape, pose);
@@ -47,6 +47,19 @@ internal static class PlaceFindings
                 "It cannot stand like that.",
                 Raise(end, pose.Position.Z - clearance));
         }
+    }
+
+    /// <summary>Everything moved inwards by a millimetre more than the overhang, where the other end then does not overhang in its turn.</summary>
+    private static Mend MoveInwards(BenchPlan plan, string end, Vector back, double overhang)
+    {
+        const double ToSpare = 1e-3;
+        Vector inside = new(Math.Clamp(back.X, 0.0, plan.Table.Length), Math.Clamp(back.Y, -plan.Table.Width / 2.0, plan.Table.Width / 2.0), back.Z);
+        BenchPlan? moved = Rearranging.Everything(plan, (inside - back) * ((overhang + ToSpare) / overhang));
+        bool fits = moved is not null && new[] { (moved.Source.Antenna, moved.Source.Pose), (moved.Receiver.Antenna, moved.Receiver.Pose) }
+            .All(held => Beyond(plan.Table, Back(plan.Antenna(held.Antenna), held.Pose)) == 0.0);
+        return fits
+            ? Rearranging.AsIn(moved!, $"Move both ends {InWords.Length(overhang)} inwards, panels too, or stand the {end} on an arm.")
+            : new Mend($"Stand the {end} on an arm beyond the edge: the table has no room to move everything {InWords.Length(overhang)} inwards.");
     }
 
     private static Finding OffTable(BenchPlan plan, string end, Pose pose, double beyond) => new(Severity.Spoils, "off-table",
@@ -77,7 +90,7 @@ internal static class PlaceFindings
             yield return new Finding(Severity.Spoils, "mouths-touch",
                 $"The two mouths are {InWords.Length(distance)} apart, less than one wavelength ({InWords.Length(wavelength)}).",
                 "Each disturbs what the other does; the prediction leaves that out and is worth nothing here.",
-                new Mend($"Move the receiver at least {InWords.Length(3.0 * wavelength)} away."));
+                Rearranging.Receiver(plan, 3.0 * wavelength, $"Move the receiver at least {InWords.Length(3.0 * wavelength)} away."));
         }
     }
 

@@ -27,7 +27,7 @@ internal static class SweepFindings
     {
         string name = prediction.Demonstration.Name;
         Mend mend = evaluation.OwnHalfPowerWidth is double width
-            ? new Mend($"Let '{name}' run from {InWords.Angle(evaluation.PeakAt - width)} to {InWords.Angle(evaluation.PeakAt + width)}.")
+            ? Run(name, InWords.Angle(evaluation.PeakAt - width), InWords.Angle(evaluation.PeakAt + width))
             : new Mend("Use an antenna with a narrower beam.");
         return new Finding(Severity.Weakens, "half-power-not-reached",
             $"'{name}' does not reach half power on both sides.", "No beam width can be read off it.", mend);
@@ -56,7 +56,14 @@ internal static class SweepFindings
         "null-not-reached",
         $"'{prediction.Demonstration.Name}' falls by {InWords.Decibels(evaluation.DepthDb)} only.",
         "The audience does not hear the wave vanish.",
-        new Mend($"Roll on to {InWords.Angle(NearestNull(prediction, evaluation))}."));
+        RollOn(prediction.Demonstration.Name, InWords.Angle(NearestNull(prediction, evaluation))));
+
+    private static Mend Run(string name, string from, string to) => Rearranging.Setting(
+        $"Let '{name}' run from {from} to {to}.",
+        new MendedKey($"demonstrations.{name}.from", InWords.Typed(from)),
+        new MendedKey($"demonstrations.{name}.to", InWords.Typed(to)));
+
+    private static Mend RollOn(string name, string to) => new($"Roll on to {to}.", $"demonstrations.{name}.to", InWords.Typed(to));
 
     private static double NearestNull(Prediction prediction, PolarisationEvaluation evaluation)
     {

@@ -104,7 +104,7 @@ public sealed class Scene
             power,
             Plan.Detection.Hear(power),
             rippleDb + (parts.Solution?.UnsettledDb ?? 0.0),
-            LinkTrust.Of(parts))
+            GridTrust.Held(LinkTrust.Of(parts), Plan.Frequency, source.Pose, receiver.Pose, panels))
         {
             Panels = parts.Solution,
         };

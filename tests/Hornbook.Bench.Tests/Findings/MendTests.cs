@@ -46,4 +46,57 @@ public sealed class MendTests
         Assert.DoesNotContain(Checking.Check(mended.Plan!), f => f == found);
         Assert.DoesNotContain(Checking.Check(mended.Plan!), f => f.Id == id);
     }
+
+    [Theory]
+    [InlineData("receiver.x", "32 cm", "mouths-touch")]
+    [InlineData("receiver.x", "75 cm", "near-zone")]
+    [InlineData("source.x", "5 cm", "antenna-overhangs")]
+    [InlineData("demonstrations.polarisation.to", "40 deg", "null-not-reached")]
+    [InlineData("demonstrations.beam-width.to", "4 deg", "half-power-not-reached")]
+    public void One_move_that_sets_several_values_mends_it_and_brings_nothing_as_bad(string key, string text, string id)
+    {
+        BenchFile spoilt = Example.Edit(BenchChange.ToText(key, text));
+        IReadOnlyList<Finding> before = Checking.Check(spoilt.Plan!);
+        Finding found = before.First(f => f.Id == id);
+        AssertMended(spoilt, before, found);
+    }
+
+    [Fact]
+    public void A_panel_at_a_mouth_is_moved_away_from_it()
+    {
+        BenchFile bench = BenchFile.Parse(Example.Text + PlateAtTheSource(Example.Plan!.Source.Pose.Position), "plate.toml");
+        IReadOnlyList<Finding> before = Checking.Check(bench.Plan!);
+        AssertMended(bench, before, before.First(f => f.Id == "panel-at-mouth"));
+    }
+
+    [Fact]
+    public void Low_axes_are_raised_together()
+    {
+        BenchFile low = Example.Edit([BenchChange.ToText("source.z", "15 cm"), BenchChange.ToText("receiver.z", "15 cm")]);
+        IReadOnlyList<Finding> before = Checking.Check(low.Plan!);
+        Finding bounce = before.First(f => f.Id == "table-bounce");
+        Assert.StartsWith("Raise both axes", bounce.Mend!.Move, StringComparison.Ordinal);
+        AssertMended(low, before, bounce);
+    }
+
+    private static void AssertMended(BenchFile spoilt, IReadOnlyList<Finding> before, Finding found)
+    {
+        BenchFile mended = spoilt.Edit([BenchChange.ToText(found.Mend!.Key!, found.Mend.NewText!), .. found.Mend.Also.Select(also => BenchChange.ToText(also.Key, also.NewText))]);
+        Assert.Empty(mended.Problems);
+        IReadOnlyList<Finding> after = Checking.Check(mended.Plan!);
+        Assert.DoesNotContain(after, f => f.Id == found.Id);
+        Assert.DoesNotContain(after, f => f.Severity < found.Severity && before.All(old => old.Id != f.Id));
+    }
+
+    // derived: 5 mm before the mouth, less than half a wavelength.
+    private static string PlateAtTheSource(Physics.Vector mouth) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"""
+
+        [panels.plate]
+        kind = "metal plate"
+        width = "6 cm"
+        height = "6 cm"
+        x = "{(100.0 * mouth.X) + 0.5} cm"
+        y = "{100.0 * mouth.Y} cm"
+        z = "{100.0 * mouth.Z} cm"
+        """);
 }

@@ -21,6 +21,19 @@ public sealed class ScenePanelTests
     public void A_panel_that_lies_aside_changes_nothing() =>
         Assert.Equal(Scene.Read(), Scene.Read(Source, Receiver, [Plate(HalfWay) with { Stands = false }]));
 
+    // derived: λ = 28.484 mm at 10.525 GHz, asin(28.484/20 − 1) = 25.1°: from there on a second wave leaves strips 2 cm apart.
+    [Theory]
+    [InlineData(20.0, TrustLevel.Good)]
+    [InlineData(30.0, TrustLevel.Rough)]
+    public void A_coarse_grid_seen_from_beyond_its_onset_takes_from_the_trust(double turnedDeg, TrustLevel expected)
+    {
+        Panel strips = new(new RectangularSurface(0.15, 0.15), new StripGrid(0.020, 0.004));
+        Pose across = new(HalfWay, turn: turnedDeg * GoodBench.Degree, roll: 0.5 * Math.PI);
+        Trust trust = Scene.Read(Source, Receiver, [new BenchPanel("fence", strips, across, Stands: true)]).Trust;
+        Assert.Equal(expected, trust.Level);
+        Assert.Equal(expected == TrustLevel.Rough, trust.Why.StartsWith("The grid 'fence' is so coarse that it throws waves into further directions from 25°", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_metal_plate_in_the_way_takes_the_tone_away()
     {

@@ -166,6 +166,18 @@ public sealed class BenchSessionTests
     }
 
     [Fact]
+    public void A_mend_that_sets_several_values_is_one_step()
+    {
+        double source = _session.PoseOf(BenchEnd.Source).Position.Z;
+        _session.Mend(new Mend("Raise both axes to 50 cm.", "source.z", "50 cm") { Also = [new MendedKey("receiver.z", "50 cm")] });
+        Assert.Equal(0.5, _session.PoseOf(BenchEnd.Source).Position.Z);
+        Assert.Equal(0.5, _session.PoseOf(BenchEnd.Receiver).Position.Z);
+        _session.Undo();
+        Assert.Equal(source, _session.PoseOf(BenchEnd.Source).Position.Z);
+        Assert.NotEqual(0.5, _session.PoseOf(BenchEnd.Receiver).Position.Z);
+    }
+
+    [Fact]
     public async Task What_takes_longer_comes_later()
     {
         Assert.Null(_session.Advice.KeepOut);

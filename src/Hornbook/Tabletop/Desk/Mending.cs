@@ -20,6 +20,6 @@ public static class Mending
     public static IReadOnlyList<BenchChange> Changes(Mend mend)
     {
         ArgumentNullException.ThrowIfNull(mend);
-        return CanDo(mend) ? [BenchChange.ToText(mend.Key!, mend.NewText!)] : [];
+        return CanDo(mend) ? [BenchChange.ToText(mend.Key!, mend.NewText!), .. mend.Also.Select(also => BenchChange.ToText(also.Key, also.NewText))] : [];
     }
 }
