@@ -40,6 +40,9 @@ public sealed class BenchAdvice : IDisposable
     /// <summary>Share of that which is done [-].</summary>
     public double Looked => _findings.Done;
 
+    /// <summary>Whether somebody stopped the looking over.</summary>
+    public bool IsStopped => _findings.IsStopped;
+
     /// <summary>The limit behind <see cref="KeepOut"/>; null where none is known at the frequency.</summary>
     public ExposureLimit? Limit => KeepOutQuestion.Of(_desk.Now.Scene).Limit;
 
@@ -52,6 +55,12 @@ public sealed class BenchAdvice : IDisposable
         Ask();
         return _working;
     }
+
+    /// <summary>Stops looking the bench over; how far to keep away is computed all the same.</summary>
+    public void StopLooking() => _findings.Stop();
+
+    /// <summary>Looks it over again after a stop.</summary>
+    public void LookAgain() => _ = _findings.Ask(_desk.Now.Scene);
 
     public void Dispose()
     {

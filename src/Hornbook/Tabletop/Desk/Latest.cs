@@ -19,6 +19,9 @@ public sealed class Latest<TQuestion, TAnswer>(Func<TQuestion, IProgress<double>
 
     public bool IsBusy { get; private set; }
 
+    /// <summary>Whether somebody gave up the latest question before it was answered.</summary>
+    public bool IsStopped { get; private set; }
+
     /// <summary>Share of the present question that is done, 0 to 1 [-].</summary>
     public double Done { get; private set; }
 
@@ -33,6 +36,7 @@ public sealed class Latest<TQuestion, TAnswer>(Func<TQuestion, IProgress<double>
             before = _asked;
             _asked = mine;
             IsBusy = true;
+            IsStopped = false;
             Done = 0.0;
         }
 
@@ -49,6 +53,7 @@ public sealed class Latest<TQuestion, TAnswer>(Func<TQuestion, IProgress<double>
         {
             before = _asked;
             _asked = new CancellationTokenSource();
+            IsStopped = IsBusy;
             IsBusy = false;
         }
 

@@ -41,7 +41,7 @@ public sealed class ShowProposal : IDisposable
     public Task MakeAsync() => _proposal.Ask(new Asked(_desk.Now.File, Show.Of(_desk.Now.Plan)));
 
     /// <summary>Gives up the one that is being made.</summary>
-    public void Stop() => _ = _proposal.Ask(new Asked(_desk.Now.File, []));
+    public void Stop() => _proposal.Stop();
 
     public void Dispose() => _proposal.Dispose();
 
@@ -49,7 +49,7 @@ public sealed class ShowProposal : IDisposable
     {
         try
         {
-            return new Made(asked, asked.Wanted.Count == 0 ? null : Programme.Propose(asked.Plan, asked.Wanted, progress, cancellation), null);
+            return new Made(asked, Programme.Propose(asked.Plan, asked.Wanted, progress, cancellation), null);
         }
         catch (ArgumentException refusal)
         {

@@ -32,6 +32,31 @@ public sealed class LatestTests
     }
 
     [Fact]
+    public async Task A_question_that_is_given_up_leaves_the_answer_before_it()
+    {
+        using ManualResetEventSlim begun = new();
+        using Latest<int, string> latest = new((question, _, stop) =>
+        {
+            if (question == 2)
+            {
+                begun.Set();
+                stop.WaitHandle.WaitOne(TimeSpan.FromSeconds(10));
+                stop.ThrowIfCancellationRequested();
+            }
+
+            return $"answer {question}";
+        });
+        await latest.Ask(1);
+        Task second = latest.Ask(2);
+        begun.Wait(TestContext.Current.CancellationToken);
+        latest.Stop();
+        await second;
+        Assert.Equal((false, true, "answer 1"), (latest.IsBusy, latest.IsStopped, latest.Answer));
+        await latest.Ask(3);
+        Assert.Equal((false, false, "answer 3"), (latest.IsBusy, latest.IsStopped, latest.Answer));
+    }
+
+    [Fact]
     public async Task An_answer_that_comes_too_late_is_thrown_away()
     {
         using ManualResetEventSlim begun = new(), go = new();
