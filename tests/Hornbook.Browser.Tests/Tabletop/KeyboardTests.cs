@@ -24,8 +24,8 @@ public sealed class KeyboardTests(ServedPage served)
         string[] wanted = await page.Window.EvaluateAsync<string[]>(
             "() => [...document.querySelectorAll('[data-grip], input, select, button:not(:disabled)')].map(e => e.id)");
         // derived: each end in two views with a knob in each, 8; two dials; two times an antenna and six typed numbers; sound and volume;
-        // snap, two units, ruler, strength, larger; the kind of a new panel and adding it; seven numbers of the reading and five of the bench that can be asked why.
-        Assert.Equal(8 + 2 + 14 + 2 + 6 + 2 + 7 + 5, wanted.Length);
+        // snap, two units, ruler, beams, strength, larger; the kind of a new panel and adding it; seven numbers of the reading and five of the bench that can be asked why.
+        Assert.Equal(8 + 2 + 14 + 2 + 7 + 2 + 7 + 5, wanted.Length);
         Assert.Empty(wanted.Except(reached));
         Assert.Contains("SUMMARY", reached);
     }
