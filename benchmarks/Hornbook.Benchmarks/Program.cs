@@ -1,4 +1,6 @@
+using System.Globalization;
 using BenchmarkDotNet.Running;
+using Hornbook.Benchmarks.Classroom;
 using Hornbook.Benchmarks.Programmes;
 using Hornbook.Benchmarks.Radiation;
 
@@ -14,4 +16,16 @@ if (args is ["programme-cost", string bench])
     return;
 }
 
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+if (args is ["classroom-cost", string shared, string guests, string seconds])
+{
+    await ClassroomCost.WriteAsync(shared, int.Parse(guests, CultureInfo.InvariantCulture), TimeSpan.FromSeconds(double.Parse(seconds, CultureInfo.InvariantCulture)));
+    return;
+}
+
+if (args is [GuestClass.Command, string invitation, string count, string lasting])
+{
+    await GuestClass.RunAsync(new Uri(invitation), int.Parse(count, CultureInfo.InvariantCulture), TimeSpan.FromSeconds(double.Parse(lasting, CultureInfo.InvariantCulture)));
+    return;
+}
+
+BenchmarkSwitcher.FromAssembly(typeof(ProgrammeCost).Assembly).Run(args);

@@ -37,7 +37,7 @@ public sealed class BenchSession : IDisposable
         _read = Present.Read();
         _reader = new Following<Moment, ReadMoment?>(TryRead, read => OnOwnThread(() => Show(read)), worker);
         Sheet = SheetLayout.For(Plan);
-        Strength = new StrengthSheets();
+        Strength = new StrengthSheets(worker);
         Strength.Changed += Tell;
         _desk.Changed += TakeFromDesk;
         Advice.Changed += Tell;
@@ -92,6 +92,9 @@ public sealed class BenchSession : IDisposable
 
     /// <summary>Whether something is being moved.</summary>
     public bool HasInHand => _hand is not null;
+
+    /// <summary>Whether panels can be added, copied and removed.</summary>
+    public bool TakesPanels => _desk.Forbids([BenchChange.ToNothing("panels")]) is null;
 
     /// <summary>Why the last thing could not be done; null where it was.</summary>
     public string? Refusal { get; private set; }

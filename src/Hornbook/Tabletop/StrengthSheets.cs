@@ -3,12 +3,13 @@ using Hornbook.Tabletop.Desk;
 namespace Hornbook.Tabletop;
 
 /// <summary>Pictures of the strength over the table and upright along it, for the latest bench; computed beside the page.</summary>
-public sealed class StrengthSheets : IDisposable
+/// <param name="worker">On which they are computed; null for any thread.</param>
+public sealed class StrengthSheets(TaskScheduler? worker = null) : IDisposable
 {
     // Half a wavelength is 14 mm; at 8 mm the fringes between mirrors still show.
     private const double Step = 0.008;
 
-    private readonly Latest<BenchMoment, StrengthSheetPair> _pair = new((moment, _, _) => StrengthSheetPair.Of(moment, Step));
+    private readonly Latest<BenchMoment, StrengthSheetPair> _pair = new((moment, _, _) => StrengthSheetPair.Of(moment, Step), worker);
     private BenchMoment? _asked;
 
     /// <summary>Raised when other pictures are there; on any thread.</summary>

@@ -37,6 +37,9 @@ public sealed class BenchDesk
 
     public DeskState Now { get; private set; }
 
+    /// <summary>So many steps can be taken back at least; those before are forgotten now and then. All, unless it is said.</summary>
+    public int MostSteps { get; init; } = int.MaxValue;
+
     /// <summary>Why a change may not be made here; asked before each, and null where it may. Nothing is forbidden on the presenter's own desk.</summary>
     public Func<IReadOnlyList<BenchChange>, string?> Forbids { get; init; } = static _ => null;
 
@@ -66,7 +69,7 @@ public sealed class BenchDesk
             }
 
             BenchStep step = new(file, what, run, _time.GetTimestamp());
-            Now = Now.With(Continues(step) ? Now.History.Instead(step) : Now.History.Then(step));
+            Now = Now.With(Continues(step) ? Now.History.Instead(step) : Now.History.Then(step).Forgetting(MostSteps));
         }
 
         Changed?.Invoke();

@@ -7,16 +7,26 @@ namespace Hornbook.Tabletop.Sharing;
 /// <summary>What a guest has before them: the presenter's bench to look on at, or a copy of their own. Neither leads to a file.</summary>
 public sealed class GuestBench : IDisposable
 {
+    /// <summary>So often what the presenter does is shown at most: a key held down would otherwise draw every guest's page thirty times a second.</summary>
+    private static readonly TimeSpan Pace = TimeSpan.FromMilliseconds(100);
+
+    /// <summary>So many steps of a copy can be taken back.</summary>
+    private const int MostSteps = 100;
+
     private readonly Workplace _presenter;
     private readonly GuestWork _work;
+    private readonly TimeProvider _time;
     private BenchAdvice? _own;
+    private long _shown;
+    private int _follows;
+    private bool _gone;
 
-    public GuestBench(Workplace presenter, GuestWork work)
+    public GuestBench(Workplace presenter, GuestWork work, TimeProvider time)
     {
         ArgumentNullException.ThrowIfNull(presenter);
         ArgumentNullException.ThrowIfNull(work);
-        (_presenter, _work) = (presenter, work);
-        Desk = new BenchDesk(presenter.Desk) { Forbids = Forbidden };
+        (_presenter, _work, _time) = (presenter, work, time);
+        Desk = new BenchDesk(presenter.Desk) { Forbids = Forbidden, MostSteps = MostSteps };
         _presenter.Desk.Changed += Follow;
     }
 
@@ -42,18 +52,36 @@ public sealed class GuestBench : IDisposable
         LooksOn = true;
         _own?.Dispose();
         _own = null;
-        Follow();
+        Desk.Mirror(_presenter.Desk);
     }
 
     public void Dispose()
     {
+        _gone = true;
         _presenter.Desk.Changed -= Follow;
         _own?.Dispose();
     }
 
     private void Follow()
     {
-        if (LooksOn)
+        if (LooksOn && Interlocked.Exchange(ref _follows, 1) == 0)
+        {
+            _ = FollowAsync();
+        }
+    }
+
+    // At once where nothing was shown for a while; else when it is time, and then the latest.
+    private async Task FollowAsync()
+    {
+        TimeSpan since = _time.GetElapsedTime(_shown);
+        if (_shown != 0 && since < Pace)
+        {
+            await Task.Delay(Pace - since, _time);
+        }
+
+        _shown = _time.GetTimestamp();
+        Volatile.Write(ref _follows, 0);
+        if (LooksOn && !_gone)
         {
             Desk.Mirror(_presenter.Desk);
         }

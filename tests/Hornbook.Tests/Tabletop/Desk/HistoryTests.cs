@@ -52,4 +52,25 @@ public sealed class HistoryTests
         Assert.False(history.CanRedo);
         Assert.Equal("a", history.Undo().Present);
     }
+
+    [Fact]
+    public void The_oldest_are_forgotten_where_that_is_asked_for_and_the_latest_stay_in_order()
+    {
+        History<int> history = new(0);
+        for (int i = 1; i <= 7; i++)
+        {
+            history = history.Then(i).Forgetting(2);
+        }
+
+        // derived: at the fourth and sixth step all but two are forgotten, then one more is done
+        List<int> back = [];
+        for (; history.CanUndo; history = history.Undo())
+        {
+            back.Add(history.Present);
+        }
+
+        Assert.Equal([7, 6, 5], back);
+        Assert.Equal(4, history.Present); // derived: the step before
+        Assert.Equal(5, history.Redo().Present); // derived: and the one after it
+    }
 }

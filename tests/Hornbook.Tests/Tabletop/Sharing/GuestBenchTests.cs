@@ -16,7 +16,7 @@ public sealed class GuestBenchTests : IDisposable
 
     public GuestBenchTests()
     {
-        _guest = new GuestBench(_presenter, new GuestWork());
+        _guest = new GuestBench(_presenter, new GuestWork(), TimeProvider.System);
         _window = new BenchSession(_guest.Desk, _guest.Advice);
     }
 
@@ -73,6 +73,22 @@ public sealed class GuestBenchTests : IDisposable
         Assert.Equal("large-horn", _window.Source.Antenna);
         Assert.Equal(1.1, _window.Receiver.Pose.Position.X, 12); // derived: as the presenter moved it
         Assert.Same(_presenter.Advice, _guest.Advice);
+    }
+
+    [Fact]
+    public async Task Of_many_moves_in_a_row_the_last_is_seen()
+    {
+        for (int centimetres = 100; centimetres <= 130; centimetres++)
+        {
+            Presenter($"{centimetres} cm");
+        }
+
+        for (int patience = 0; _window.Receiver.Pose.Position.X < 1.3 && patience < 500; patience++) // derived: the last of the moves above
+        {
+            await Task.Delay(10, TestContext.Current.CancellationToken);
+        }
+
+        Assert.Same(_presenter.Desk.Now, _guest.Desk.Now);
     }
 
     [Fact]
