@@ -58,14 +58,14 @@ internal sealed partial class Guest : IAsyncDisposable
     {
         Stopwatch clock = Stopwatch.StartNew();
         await Task.Delay(pace * random.NextDouble());
-        while (clock.Elapsed < lasting)
+        for (double way = -10.0; clock.Elapsed < lasting; way = -way) // to the source and back, so that it stays over the table
         {
             await CallAsync(_handsId, "Grasp", "receiver", "move", "plan", 0.0, 0.0);
             for (int i = 0; i < 24 && clock.Elapsed < lasting; i++)
             {
                 _sounded = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
                 Volatile.Write(ref _moved, Stopwatch.GetTimestamp());
-                await CallAsync(_handsId, "Follow", -10.0 * (1 + (i % 12)), 5.0 * (i % 3), true);
+                await CallAsync(_handsId, "Follow", way * (1 + (i % 12)), 5.0 * (i % 3), true);
                 await _sounded.Task.WaitAsync(TimeSpan.FromSeconds(30));
                 await Task.Delay(pace);
             }

@@ -11,7 +11,7 @@ public sealed class GuestBench : IDisposable
     private static readonly TimeSpan Pace = TimeSpan.FromMilliseconds(100);
 
     /// <summary>So many steps of a copy can be taken back.</summary>
-    private const int MostSteps = 100;
+    private const int MostSteps = 40;
 
     private readonly Workplace _presenter;
     private readonly GuestWork _work;
