@@ -25,8 +25,9 @@ public sealed class BenchSession : IDisposable
 
     /// <param name="desk">Which this window shows.</param>
     /// <param name="advice">Of that desk.</param>
-    /// <param name="worker">On which readings that take long are made; null for any thread.</param>
-    public BenchSession(BenchDesk desk, BenchAdvice advice, TaskScheduler? worker = null)
+    /// <param name="readings">On which readings that take long are made; null for any thread.</param>
+    /// <param name="maps">On which the strength of the wave is mapped; null for any thread.</param>
+    public BenchSession(BenchDesk desk, BenchAdvice advice, TaskScheduler? readings = null, TaskScheduler? maps = null)
     {
         ArgumentNullException.ThrowIfNull(desk);
         ArgumentNullException.ThrowIfNull(advice);
@@ -35,9 +36,9 @@ public sealed class BenchSession : IDisposable
         _opened = desk.Opened;
         _state = desk.Now;
         _read = Present.Read();
-        _reader = new Following<Moment, ReadMoment?>(TryRead, read => OnOwnThread(() => Show(read)), worker);
+        _reader = new Following<Moment, ReadMoment?>(TryRead, read => OnOwnThread(() => Show(read)), readings);
         Sheet = SheetLayout.For(Plan);
-        Strength = new StrengthSheets(worker);
+        Strength = new StrengthSheets(maps);
         Strength.Changed += Tell;
         _desk.Changed += TakeFromDesk;
         Advice.Changed += Tell;

@@ -9,6 +9,7 @@ public sealed class BenchAdvice : IDisposable
 {
     private readonly BenchDesk _desk;
     private readonly Lock _gate = new();
+    private readonly bool _onlyWhereQuick;
     private readonly Latest<Scene, IReadOnlyList<Finding>> _findings;
     private readonly Latest<KeepOutQuestion, KeepOutShape?> _keepOut;
     private KeepOutQuestion? _keepOutAsked;
@@ -17,10 +18,11 @@ public sealed class BenchAdvice : IDisposable
 
     /// <param name="desk">The bench to look over.</param>
     /// <param name="worker">On which it is looked over; null for any thread.</param>
-    public BenchAdvice(BenchDesk desk, TaskScheduler? worker = null)
+    /// <param name="onlyWhereQuick">Whether a bench with panels, which takes seconds of all cores, is not looked over.</param>
+    public BenchAdvice(BenchDesk desk, TaskScheduler? worker = null, bool onlyWhereQuick = false)
     {
         ArgumentNullException.ThrowIfNull(desk);
-        _desk = desk;
+        (_desk, _onlyWhereQuick) = (desk, onlyWhereQuick);
         _findings = new(BenchFindings.Of, worker);
         _keepOut = new((question, _, _) => question.Answer(), worker);
         _desk.Changed += Ask;
@@ -33,6 +35,9 @@ public sealed class BenchAdvice : IDisposable
 
     /// <summary>What to know of the bench, worst first; while <see cref="IsLooking"/> that of the bench before. Null before the first.</summary>
     public IReadOnlyList<Finding>? Findings => _findings.Answer;
+
+    /// <summary>Whether the bench is looked over at all.</summary>
+    public bool Looks => !_onlyWhereQuick || _desk.Now.Plan is { Table.Panel: null, Panels.Count: 0 };
 
     /// <summary>Whether the bench has changed since <see cref="Findings"/> and is being looked over.</summary>
     public bool IsLooking => _findings.IsBusy;
@@ -83,7 +88,7 @@ public sealed class BenchAdvice : IDisposable
             KeepOutQuestion keepOut = KeepOutQuestion.Of(scene);
             Task distance = keepOut == _keepOutAsked ? _working : _keepOut.Ask(keepOut);
             _keepOutAsked = keepOut;
-            _working = Task.WhenAll(distance, _findings.Ask(scene));
+            _working = Looks ? Task.WhenAll(distance, _findings.Ask(scene)) : distance;
         }
 
         Tell();

@@ -43,7 +43,7 @@ public sealed class GuestBench : IDisposable
     {
         LooksOn = false;
         Desk.BeginAnew();
-        _own ??= new BenchAdvice(Desk, _work.Worker);
+        _own ??= new BenchAdvice(Desk, _work.Worker, onlyWhereQuick: true);
     }
 
     /// <summary>Back to the presenter's bench; the copy is gone.</summary>

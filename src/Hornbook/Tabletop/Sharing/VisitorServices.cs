@@ -31,7 +31,8 @@ internal static class VisitorServices
         }
 
         GuestBench guest = scope.GetRequiredService<GuestBench>();
-        return new BenchSession(guest.Desk, guest.Advice, scope.GetRequiredService<GuestWork>().Worker);
+        GuestWork work = scope.GetRequiredService<GuestWork>();
+        return new BenchSession(guest.Desk, guest.Advice, work.Readings, work.Worker);
     }
 
     private static Workplace Presenters(IServiceProvider scope) => IsGuest(scope)

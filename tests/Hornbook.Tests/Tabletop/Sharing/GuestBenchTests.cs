@@ -92,6 +92,17 @@ public sealed class GuestBenchTests : IDisposable
     }
 
     [Fact]
+    public async Task A_copy_with_panels_is_not_looked_over_for_each_guest()
+    {
+        Assert.Null(_presenter.Desk.Edit("adding", [BenchChange.ToNew("panels.plate", "kind = \"metal plate\"", "width = \"10 cm\"", "height = \"10 cm\"", "x = \"70 cm\"", "z = \"40 cm\"", "aside = true")]));
+        _guest.TakeCopy();
+        Assert.False(_guest.Advice.Looks);
+        await _guest.Advice.CompleteAsync();
+        Assert.Null(_guest.Advice.Findings);
+        Assert.NotNull(_guest.Advice.KeepOut);
+    }
+
+    [Fact]
     public void A_copy_grows_no_panels()
     {
         _guest.TakeCopy();
