@@ -49,6 +49,26 @@ public sealed record BenchPage(IPage Window)
         await Window.Mouse.UpAsync();
     }
 
+    /// <summary>Puts a finger on the screen, moves it in steps, and lifts it [CSS px].</summary>
+    public async Task SwipeAsync((float X, float Y) from, (float X, float Y) to, int steps = 8)
+    {
+        ICDPSession fingers = await Window.Context.NewCDPSessionAsync(Window);
+        await TouchAsync("touchStart", from);
+        for (int step = 1; step <= steps; step++)
+        {
+            float share = (float)step / steps;
+            await TouchAsync("touchMove", (from.X + (share * (to.X - from.X)), from.Y + (share * (to.Y - from.Y))));
+        }
+
+        await TouchAsync("touchEnd");
+
+        Task TouchAsync(string type, params (float X, float Y)[] points) => fingers.SendAsync("Input.dispatchTouchEvent", new Dictionary<string, object>
+        {
+            ["type"] = type,
+            ["touchPoints"] = points.Select(point => new Dictionary<string, object> { ["x"] = point.X, ["y"] = point.Y }).ToArray(),
+        });
+    }
+
     /// <summary>Checks again and again until the check holds; after some seconds its own complaint goes through.</summary>
     public static async Task SoonAsync(Func<Task> check)
     {
