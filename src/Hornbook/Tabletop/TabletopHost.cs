@@ -56,6 +56,8 @@ internal static class TabletopHost
         ThreadPool.SetMinThreads(Math.Max(workers, ReadyThreads), ports);
         WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
         {
+            // Nothing is configured by files, and a system gives out only so many watches.
+            Args = ["--hostBuilder:reloadConfigOnChange=false"],
             // The program may be started from any folder; its static files stand beside it.
             ContentRootPath = AppContext.BaseDirectory,
             ApplicationName = typeof(TabletopHost).Assembly.GetName().Name,
