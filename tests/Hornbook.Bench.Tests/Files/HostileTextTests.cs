@@ -22,6 +22,9 @@ public sealed class HostileTextTests
         "\uD800", "[antennas]", "[source]", "[[demonstrations]]", "\"1e999 m\"", "nan", "inf", "0x", "1979-05-27", "\" dBm\"", "1,5", " mm", "kind = ", "x.y.z = ",
     ];
 
+    // No one waits for a bench file: five seconds are ten thousand times what the examples take.
+    private const double Patience = 5.0;
+
     [Fact]
     [Trait("Cost", "Slow")]
     public void A_hundred_thousand_broken_texts_end_in_a_plan_or_problems()
@@ -32,9 +35,7 @@ public sealed class HostileTextTests
         {
             Random random = new(i); // a failing number is its own seed
             string text = i % 4 == 0 ? Noise(random) : Mutation(random);
-            long start = Stopwatch.GetTimestamp();
-            BenchFile file = BenchFile.Parse(text, "bench.toml");
-            double taken = Stopwatch.GetElapsedTime(start).TotalSeconds;
+            (BenchFile file, double taken) = Timed(text);
             RequireAnswer(file, text);
             lock (slowest)
             {
@@ -42,8 +43,22 @@ public sealed class HostileTextTests
             }
         });
 
-        // No one waits for a bench file: five seconds are ten thousand times what the examples take.
-        Assert.True(worst < 5.0, $"one text took {worst} s");
+        Assert.True(worst < Patience, $"one text took {worst} s");
+    }
+
+    // A clock also counts the work of others on a busy machine: what seems slow is tried twice more.
+    private static (BenchFile File, double Taken) Timed(string text)
+    {
+        BenchFile? file = null;
+        double shortest = double.PositiveInfinity;
+        for (int tries = 0; tries < 3 && shortest >= Patience; tries++)
+        {
+            long start = Stopwatch.GetTimestamp();
+            file = BenchFile.Parse(text, "bench.toml");
+            shortest = Math.Min(shortest, Stopwatch.GetElapsedTime(start).TotalSeconds);
+        }
+
+        return (file!, shortest);
     }
 
     [Fact]
