@@ -27,16 +27,9 @@ internal sealed record LinkParts(
         return new LinkParts(source, sourcePose, receiver, receiverPose, ways, SolutionOf(panels, Sum(ways)));
     }
 
-    private static PanelSolution? SolutionOf(PanelWaves panels, Complex wave)
-    {
-        if (panels.Parts.Count == 0)
-        {
-            return null;
-        }
-
-        double unsettledDb = panels.IsSettled ? 0.0 : 2.0 * Decibels.FromRatio(1.0 + (panels.Unsettled / wave.Magnitude));
-        return new PanelSolution(panels.Sweeps, panels.Residue, panels.IsSettled, unsettledDb);
-    }
+    private static PanelSolution? SolutionOf(PanelWaves panels, Complex wave) => panels.Parts.Count == 0
+        ? null
+        : new PanelSolution(panels.Sweeps, panels.Residue, panels.IsSettled, 2.0 * Decibels.FromRatio(1.0 + (panels.Unsettled / wave.Magnitude)));
 
     private static Complex Sum(IReadOnlyList<LinkWay> ways) => ways.Aggregate(Complex.Zero, (sum, way) => sum + way.Wave);
 

@@ -9,7 +9,7 @@ namespace Hornbook.Bench.Readings;
 /// <param name="Parts">The wave by way of each panel that stands, the table top first [-].</param>
 /// <param name="Brightest">The middle of the lit part of each [m].</param>
 /// <param name="SourceEcho">The wave thrown back into the source's guide [-].</param>
-/// <param name="Unsettled">How much the link's wave may still move, settled or not [-].</param>
+/// <param name="Unsettled">How much the link's wave may still move [-]; 0 where it has settled, since to ask takes as long as the wave itself.</param>
 /// <param name="Sweeps">How often every panel answered to all others.</param>
 /// <param name="Residue">What is still missing of the currents [-].</param>
 /// <param name="IsSettled">Whether that is small enough.</param>
@@ -23,7 +23,7 @@ internal sealed record PanelWaves(
         lit.PanelParts(receiver, receiverPose),
         [.. Enumerable.Range(0, lit.Panels.Count).Select(lit.Brightest)],
         lit.SourceEcho(),
-        lit.Unsettled(receiver, receiverPose),
+        lit.IsSettled ? 0.0 : lit.Unsettled(receiver, receiverPose),
         lit.Sweeps,
         lit.Residue,
         lit.IsSettled);

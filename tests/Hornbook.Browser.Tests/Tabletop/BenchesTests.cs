@@ -1,5 +1,3 @@
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
 using Hornbook.Bench.Beginnings;
 using Hornbook.Bench.Files;
 using Hornbook.Bench.Findings;
@@ -28,13 +26,7 @@ public sealed class BenchesTests(ServedPage served)
         await window.WaitForSelectorAsync("#q-power-wrong");
         await window.ClickAsync("[data-file='evening-bench.toml'] button.plain");
         await window.WaitForSelectorAsync("#copy-name");
-        await Pictures.TakeAsync(window, "benches", screen);
-        AxeResult found = await window.RunAxe();
-        Assert.Empty(found.Violations.Select(v => $"{v.Id}: {string.Join(" | ", v.Nodes.Select(n => n.Html))}"));
-        Assert.NotEmpty(found.Passes);
-        Assert.True(
-            await window.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= document.documentElement.clientWidth"),
-            "the page is wider than the window");
+        await Look.AtAsync(window, "benches", screen, whole: true);
     }
 
     [Fact]

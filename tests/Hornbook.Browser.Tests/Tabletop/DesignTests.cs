@@ -1,8 +1,5 @@
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
 using Hornbook.Bench.Files;
 using Hornbook.Tabletop.Views;
-using Hornbook.Testing;
 using Microsoft.Playwright;
 using Xunit;
 
@@ -124,19 +121,6 @@ public sealed class DesignTests(ServedPage served)
 
         await page.Window.Locator(done).First.WaitForAsync();
         await page.Window.Locator(".working").First.WaitForAsync(new LocatorWaitForOptions { State = WaitForSelectorState.Detached });
-        string theme = screen.Scheme == ColorScheme.Dark ? "dark" : "light";
-        string picture = Repository.At("artifacts", "screenshots", $"{view}-{screen.Name}-{theme}.png");
-        await page.Window.ScreenshotAsync(new PageScreenshotOptions { Path = picture, FullPage = true });
-        if (Environment.GetEnvironmentVariable("HORNBOOK_SCREENSHOTS") == "1" && screen == Screen.Wide)
-        {
-            File.Copy(picture, Repository.At("docs", "images", $"{view}.png"), overwrite: true);
-        }
-
-        AxeResult found = await page.Window.RunAxe();
-        Assert.Empty(found.Violations.Select(v => $"{view}, {v.Id}: {string.Join(" | ", v.Nodes.Select(n => n.Html))}"));
-        Assert.NotEmpty(found.Passes);
-        Assert.True(
-            await page.Window.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= document.documentElement.clientWidth"),
-            $"{view} is wider than the window");
+        await Look.AtAsync(page.Window, view, screen, whole: true);
     }
 }

@@ -1,6 +1,4 @@
 using System.Net;
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
 using Hornbook.Bench.Files;
 using Hornbook.Tabletop;
 using Hornbook.Tabletop.Keeping;
@@ -86,12 +84,7 @@ public sealed class SharingTests(ServedPage served) : IAsyncLifetime
         {
             BenchPage guest = await served.OpenAsync(screen, Invitation.AbsoluteUri);
             await guest.Window.WaitForSelectorAsync(".keep-out");
-            await Pictures.TakeAsync(guest.Window, "guest", screen);
-            AxeResult found = await guest.Window.RunAxe();
-            Assert.Empty(found.Violations.Select(v => $"{v.Id}: {string.Join(" | ", v.Nodes.Select(n => n.Html))}"));
-            Assert.True(
-                await guest.Window.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= document.documentElement.clientWidth"),
-                "the page is wider than the window");
+            await Look.AtAsync(guest.Window, "guest", screen, whole: false);
         }
     }
 

@@ -1,6 +1,3 @@
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
-using Hornbook.Testing;
 using Microsoft.Playwright;
 using Xunit;
 
@@ -23,22 +20,9 @@ public sealed class ViewLooksTests(ServedPage served)
     public async Task Axe_finds_nothing_and_the_view_fits(string address, string filled, Screen screen)
     {
         IPage window = await served.WindowAsync(screen);
-        await window.GotoAsync($"{served.Address}/{address}");
+        await window.GotoAsync($"{await served.ServeAsync()}/{address}");
         await window.WaitForSelectorAsync("main[data-ready=yes]");
         await window.WaitForSelectorAsync(filled);
-        string theme = screen.Scheme == ColorScheme.Dark ? "dark" : "light";
-        string picture = Repository.At("artifacts", "screenshots", $"{address}-{screen.Name}-{theme}.png");
-        await window.ScreenshotAsync(new PageScreenshotOptions { Path = picture, FullPage = screen.Touch });
-        if (Environment.GetEnvironmentVariable("HORNBOOK_SCREENSHOTS") == "1" && theme == "light" && screen.Name == Screen.Wide.Name)
-        {
-            File.Copy(picture, Repository.At("docs", "images", $"{address}.png"), overwrite: true);
-        }
-
-        AxeResult found = await window.RunAxe();
-        Assert.Empty(found.Violations.Select(v => $"{v.Id}: {string.Join(" | ", v.Nodes.Select(n => n.Html))}"));
-        Assert.NotEmpty(found.Passes);
-        Assert.True(
-            await window.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= document.documentElement.clientWidth"),
-            "the page is wider than the window");
+        await Look.AtAsync(window, address, screen, whole: screen.Touch);
     }
 }

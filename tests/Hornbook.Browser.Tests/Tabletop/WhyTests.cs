@@ -1,6 +1,3 @@
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
-using Hornbook.Testing;
 using Microsoft.Playwright;
 using Xunit;
 
@@ -40,10 +37,7 @@ public sealed class WhyTests(ServedPage served)
         await page.Window.ClickAsync("#measure");
         await page.Window.SelectOptionAsync("#receiver-antenna", "small-horn");
         await Assertions.Expect(page.Window.Locator("#why")).ToContainTextAsync("Friis");
-        string theme = screen.Scheme == ColorScheme.Dark ? "dark" : "light";
-        await page.Window.ScreenshotAsync(new PageScreenshotOptions { Path = Repository.At("artifacts", "screenshots", $"why-{screen.Name}-{theme}.png") });
-        AxeResult found = await page.Window.RunAxe();
-        Assert.Empty(found.Violations.Select(v => $"{v.Id}: {string.Join(" | ", v.Nodes.Select(n => n.Html))}"));
+        await Look.AtAsync(page.Window, "why", screen, whole: false);
         LocatorBoundingBoxResult box = (await page.Window.Locator("#why").BoundingBoxAsync())!;
         Assert.True(box.X >= 0 && box.X + box.Width <= screen.Width && box.Y >= 0 && box.Y + box.Height <= screen.Height, $"{box.X} {box.Y} {box.Width} {box.Height}");
     }

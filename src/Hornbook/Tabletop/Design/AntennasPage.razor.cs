@@ -1,52 +1,38 @@
 using Hornbook.Bench.Demonstrations;
 using Hornbook.Bench.Layout;
 using Hornbook.Physics.Antennas.Choosing;
-using Hornbook.Tabletop.Desk;
-using Microsoft.AspNetCore.Components;
 
 namespace Hornbook.Tabletop.Design;
 
 /// <summary>The antennas of the bench, and new ones from a wish.</summary>
-public sealed partial class AntennasPage : IDisposable
+public sealed partial class AntennasPage
 {
-    private readonly Latest<AntennaQuestion, AntennaStudy> _study = new(AntennaStudy.Of);
-    private readonly Latest<AntennaQuestion, AntennaStudy> _offered = new(AntennaStudy.Of);
-    private readonly Latest<(HornDraft, double), HornOffer> _offer = new(HornOffer.Of);
-    private AntennaQuestion? _asked;
+    private const double FirstToleranceMm = 1.0;
+
     private string? _chosen;
-    private double _toleranceMm = 1.0;
-    private int _picked;
-    private string? _added;
-    private bool _ready;
 
-    [Inject]
-    public required BenchSession Session { get; set; }
-
-    public void Dispose()
+    public AntennasPage()
+        : base(AntennaStudy.Of, HornOffer.Of, FirstToleranceMm)
     {
-        Session.Changed -= Follow;
-        _study.Dispose();
-        _offered.Dispose();
-        _offer.Dispose();
     }
+
+    private HornFigures? Picked => Offer.Answer is { } offer && PickedAt < offer.Horns.Count ? offer.Horns[PickedAt].Figures : null;
 
     protected override void OnInitialized()
     {
-        Session.OnOwnThread = tell => _ = InvokeAsync(tell);
-        Session.Changed += Follow;
-        _study.Changed += Show;
-        _offered.Changed += Show;
-        _offer.Changed += ShowOffer;
+        _chosen = Session.Source.Antenna;
+        base.OnInitialized();
     }
 
-    protected override void OnAfterRender(bool firstRender)
+    protected override AntennaQuestion OfChosen()
     {
-        if (firstRender)
-        {
-            _ready = true;
-            Choose(Session.Source.Antenna);
-        }
+        NamedAntenna antenna = Session.Plan.Antennas.FirstOrDefault(one => one.Name == _chosen) ?? Session.Plan.Antennas[0];
+        _chosen = antenna.Name;
+        return new AntennaQuestion(antenna.Name, antenna.Shape, Session.Plan.Frequency, Tolerance);
     }
+
+    protected override AntennaQuestion? OfPicked() =>
+        Picked is { } horn ? new AntennaQuestion("chosen horn", horn.Horn, horn.Frequency, Tolerance) : null;
 
     private static string Angle(double? width) => width is { } angle ? Shown.Angle(angle).ToString() : "none";
 
@@ -64,68 +50,11 @@ public sealed partial class AntennasPage : IDisposable
         Follow();
     }
 
-    private void SetTolerance(double millimetres)
-    {
-        _toleranceMm = millimetres;
-        Follow();
-        AskPicked();
-    }
-
-    // What another window, an editor or undo does to the antenna that is shown, is shown.
-    private void Follow()
-    {
-        NamedAntenna antenna = Session.Plan.Antennas.FirstOrDefault(one => one.Name == _chosen) ?? Session.Plan.Antennas[0];
-        _chosen = antenna.Name;
-        AntennaQuestion question = new(antenna.Name, antenna.Shape, Session.Plan.Frequency, 1e-3 * _toleranceMm);
-        if (question != _asked)
-        {
-            _asked = question;
-            _ = _study.Ask(question);
-        }
-
-        StateHasChanged();
-    }
-
-    private void Wish(HornDraft draft)
-    {
-        (_picked, _added) = (0, null);
-        _ = _offer.Ask((draft, Session.Plan.Frequency));
-    }
-
-    private void Pick(int picked)
-    {
-        (_picked, _added) = (picked, null);
-        AskPicked();
-    }
-
-    private void AskPicked()
-    {
-        if (Picked is { } horn)
-        {
-            _ = _offered.Ask(new AntennaQuestion("chosen horn", horn.Horn, horn.Frequency, 1e-3 * _toleranceMm));
-        }
-    }
-
-    private HornFigures? Picked => _offer.Answer is { } offer && _picked < offer.Horns.Count ? offer.Horns[_picked].Figures : null;
-
     private void Add(BenchEnd? hand)
     {
         if (Picked is { } horn)
         {
-            string name = Session.Add(horn.Horn, hand);
-            _added = Session.Refusal is null ? name : null;
+            Remember(Session.Add(horn.Horn, hand));
         }
     }
-
-    private void Show() => _ = InvokeAsync(StateHasChanged);
-
-    private void ShowOffer() => _ = InvokeAsync(() =>
-    {
-        if (!_offer.IsBusy)
-        {
-            AskPicked();
-        }
-
-        StateHasChanged();
-    });
 }
