@@ -182,7 +182,7 @@ public sealed class BenchSession : IDisposable
     /// <summary>Shows the strength of the wave, or hides it.</summary>
     public void ToggleStrength()
     {
-        Strength.IsShown = !Strength.IsShown;
+        Strength.Toggle();
         Strength.Ask(this);
         Tell();
     }
