@@ -63,6 +63,12 @@ public class RadiatedFieldBenchmarks
     public void Metal256() => FieldKernel<Lanes256>.Evaluate(_metal, Wavenumber, _points, _fields);
 
     [Benchmark(OperationsPerInvoke = Pairs)]
+    public void Floats512() => FieldKernel<SingleLanes512>.Evaluate(_currents, Wavenumber, _points, _fields);
+
+    [Benchmark(OperationsPerInvoke = Pairs)]
+    public void Floats256() => FieldKernel<SingleLanes256>.Evaluate(_currents, Wavenumber, _points, _fields);
+
+    [Benchmark(OperationsPerInvoke = Pairs)]
     public void Kernel128() => FieldKernel<Lanes128>.Evaluate(_currents, Wavenumber, _points, _fields);
 
     [Benchmark(OperationsPerInvoke = Pairs)]

@@ -1,6 +1,6 @@
 using Hornbook.Bench.Readings;
-using Hornbook.Physics;
 using Hornbook.Physics.Links;
+using Hornbook.Physics.Panels;
 using Complex = System.Numerics.Complex;
 
 namespace Hornbook.Bench.Demonstrations;
@@ -8,24 +8,27 @@ namespace Hornbook.Bench.Demonstrations;
 /// <summary>What the panels do at every setting of a course: solved at as few settings as the smoothness of the waves allows, interpolated at the others.</summary>
 /// <remarks>
 /// While something is moved steadily, the waves are smooth functions of it. They are solved at a few settings, then half-way between two of them wherever interpolation did not foresee
-/// what is found there, until it does everywhere. Rational interpolation without poles [FloaterHormann2007], whose nodes need not be even.
+/// what is found there, until it does everywhere. Between the solved ones lies the polynomial through the nearest six, since where waves resonate the solved settings crowd, and what is
+/// smooth over all of them does badly beside the crowd. Where panels throw waves to and fro, the currents are interpolated too, and the sweeps begin with them.
 /// </remarks>
 internal sealed class CourseWaves
 {
     private const int FewestSettings = 33;
     private const int FirstStride = 16;
 
-    // Of the polynomials that are blended: high ones make too much of the last digits, which are not smooth. With five a resonator was once 10 dB off.
-    private const int Order = 3;
+    // Solved settings on either side that an interpolation goes through. Two need more settings in all; with more, the last digits, which are not smooth, begin to tell.
+    private const int Side = 3;
 
-    // By how much the link's wave may miss what was foreseen: a twentieth of a decibel, or 70 dB below the strongest of the course.
-    private const double Tolerance = 6e-3;
-    private const double Floor = 3e-4;
+    // By how much the link's wave may miss what was foreseen half-way between two settings: a tenth of a decibel, or 64 dB below the strongest of the course.
+    // It is then a node itself, so that what is left is a fraction of that: at most a twentieth of a decibel wherever it was measured (docs/performance.md).
+    private const double Tolerance = 1.2e-2;
+    private const double Floor = 6e-4;
 
     private readonly Scene _scene;
     private readonly IReadOnlyList<Setting> _settings;
     private readonly CancellationToken _cancellation;
     private readonly SortedDictionary<int, PanelWaves> _solved = [];
+    private readonly SortedDictionary<int, KnownCurrents> _known = [];
 
     private CourseWaves(Scene scene, IReadOnlyList<Setting> settings, CancellationToken cancellation) =>
         (_scene, _settings, _cancellation) = (scene, settings, cancellation);
@@ -46,8 +49,7 @@ internal sealed class CourseWaves
     {
         CourseWaves course = new(scene, settings, cancellation);
         course.Refine(progress);
-        Func<int, PanelWaves> between = course.Interpolated();
-        return [.. Enumerable.Range(0, settings.Count).Select(i => course._solved.TryGetValue(i, out PanelWaves? solved) ? solved : between(i))];
+        return [.. Enumerable.Range(0, settings.Count).Select(i => course._solved.TryGetValue(i, out PanelWaves? solved) ? solved : course.Between(i))];
     }
 
     private static bool IsAlike(Setting first, Setting other) =>
@@ -64,8 +66,7 @@ internal sealed class CourseWaves
         {
             progress?.Report(1.0 - (open.Sum(gap => gap.To - gap.From) / (double)last));
             int[] middles = [.. open.Select(gap => (gap.From + gap.To) / 2)];
-            Func<int, PanelWaves> between = Interpolated();
-            Complex[] foreseen = [.. middles.Select(i => between(i).Sum)];
+            Complex[] foreseen = [.. middles.Select(i => Between(i).Sum)];
             Solve(middles);
             double strongest = _solved.Max(node => Wave(node.Key, node.Value).Magnitude);
             open =
@@ -80,7 +81,7 @@ internal sealed class CourseWaves
     private bool IsForeseen(int setting, Complex foreseen, double strongest)
     {
         PanelWaves found = _solved[setting];
-        return (found.Sum - foreseen).Magnitude <= (Tolerance * Wave(setting, found).Magnitude) + (Floor * strongest) + found.Unsettled;
+        return (found.Sum - foreseen).Magnitude <= (Tolerance * Wave(setting, found).Magnitude) + (Floor * strongest);
     }
 
     private Complex Wave(int index, PanelWaves panels)
@@ -93,52 +94,49 @@ internal sealed class CourseWaves
     private void Solve(int[] settings)
     {
         PanelWaves[] found = new PanelWaves[settings.Length];
+        KnownCurrents?[] known = new KnownCurrents?[settings.Length];
         Parallel.For(0, settings.Length, new ParallelOptions { CancellationToken = _cancellation }, i =>
         {
             Setting setting = _settings[settings[i]];
-            found[i] = _scene.Waves(setting.Source, setting.Receiver, setting.Panels);
+            Illumination lit = _scene.Light(setting.Source, setting.Panels, Start(settings[i]));
+            found[i] = _scene.Waves(lit, setting.Receiver);
+            known[i] = lit.Panels.Count > 1 ? lit.Known : null;
         });
         for (int i = 0; i < settings.Length; i++)
         {
             _solved[settings[i]] = found[i];
+            if (known[i] is { } currents)
+            {
+                _known[settings[i]] = currents;
+            }
         }
     }
 
-    private Func<int, PanelWaves> Interpolated()
+    private KnownCurrents? Start(int setting)
     {
-        double[] at = [.. _solved.Keys.Select(i => (double)i)];
-        PanelWaves[] nodes = [.. _solved.Values];
-        int panels = nodes[0].Parts.Count;
-        Func<double, Complex>[] parts = [.. Enumerable.Range(0, panels).Select(i => Smooth(at, [.. nodes.Select(node => node.Parts[i])]))];
-        Func<double, Vector>[] places = [.. Enumerable.Range(0, panels).Select(i => Smooth(at, [.. nodes.Select(node => node.Brightest[i])]))];
-        Func<double, Complex> echo = Smooth(at, [.. nodes.Select(node => node.SourceEcho)]);
-        return index =>
+        if (_known.Count == 0)
         {
-            // How well it has settled is not smooth: as badly as the worse of the two neighbours.
-            int right = Math.Clamp(~Array.BinarySearch(at, index), 1, nodes.Length - 1);
-            PanelWaves worse = nodes[right].Residue > nodes[right - 1].Residue ? nodes[right] : nodes[right - 1];
-            return worse with
-            {
-                Parts = [.. parts.Select(part => part(index))],
-                Brightest = [.. places.Select(place => place(index))],
-                SourceEcho = echo(index),
-            };
-        };
+            return null;
+        }
+
+        (int[] nodes, double[] shares) = Near(setting);
+        return KnownCurrents.Mixed(Array.ConvertAll(nodes, node => _known[node]), shares);
     }
 
-    private static Func<double, Complex> Smooth(double[] at, Complex[] values)
+    private PanelWaves Between(int setting)
     {
-        Func<double, double> real = Smooth(at, Array.ConvertAll(values, value => value.Real)), imaginary = Smooth(at, Array.ConvertAll(values, value => value.Imaginary));
-        return place => new Complex(real(place), imaginary(place));
+        (int[] nodes, double[] shares) = Near(setting);
+        return PanelWaves.Mixed(Array.ConvertAll(nodes, node => _solved[node]), shares);
     }
 
-    private static Func<double, Vector> Smooth(double[] at, Vector[] values)
+    // Lagrange: what each of the nearest solved settings has a share of in the polynomial through them.
+    private (int[] Nodes, double[] Shares) Near(int setting)
     {
-        Func<double, double> x = Smooth(at, Array.ConvertAll(values, value => value.X));
-        Func<double, double> y = Smooth(at, Array.ConvertAll(values, value => value.Y)), z = Smooth(at, Array.ConvertAll(values, value => value.Z));
-        return place => new Vector(x(place), y(place), z(place));
+        int[] all = [.. _solved.Keys];
+        int right = ~Array.BinarySearch(all, setting), first = Math.Clamp(right - Side, 0, Math.Max(0, all.Length - (2 * Side)));
+        int[] nodes = all[first..Math.Min(first + (2 * Side), all.Length)];
+        double[] shares = Array.ConvertAll(nodes, node =>
+            nodes.Where(other => other != node).Aggregate(1.0, (share, other) => share * (setting - other) / (node - other)));
+        return (nodes, shares);
     }
-
-    private static Func<double, double> Smooth(double[] at, double[] values) =>
-        MathNet.Numerics.Interpolation.Barycentric.InterpolateRationalFloaterHormann(at, values, Math.Min(Order, at.Length - 1)).Interpolate;
 }

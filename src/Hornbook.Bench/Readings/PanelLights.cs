@@ -44,6 +44,15 @@ internal sealed class PanelLights(double frequency, double refinement = 1.0)
         return lit.Value;
     }
 
+    /// <summary>The same for one of many settings that nobody comes back to: not kept.</summary>
+    /// <param name="antenna">The source's antenna.</param>
+    /// <param name="source">Its pose.</param>
+    /// <param name="table">The table.</param>
+    /// <param name="panels">The panels at hand.</param>
+    /// <param name="start">Currents of the same panels elsewhere to begin with; without them they begin dark.</param>
+    internal Illumination Once(Antenna antenna, Pose source, TableTop table, IReadOnlyList<BenchPanel> panels, KnownCurrents? start) =>
+        Solve(new Setup(antenna, source, [.. Standing(table, panels)]), start);
+
     /// <summary>What the panels on the table would throw back into an antenna if it sent, each alone: |.| [-]. The table top is too far away to matter.</summary>
     internal double Echo(Antenna antenna, Pose pose, IReadOnlyList<BenchPanel> panels) => panels
         .Where(panel => panel.Stands && MostEcho(antenna, (panel.Pose.Position - pose.Position).Length) > LeastEcho)
@@ -67,12 +76,12 @@ internal sealed class PanelLights(double frequency, double refinement = 1.0)
     }
 
     // A bench with the same source is a good one to start from, whatever its panels; the result does not depend on it.
-    private Illumination Solve(Setup setup)
+    private Illumination Solve(Setup setup, KnownCurrents? start = null)
     {
         PosedPanel[] panels = [.. setup.Panels.Select(p => new PosedPanel(Prepared(p.Panel, p.Refinement), p.Pose))];
         Illumination lit = _latest is { } latest && ReferenceEquals(latest.Setup.Antenna, setup.Antenna) && latest.Setup.Source == setup.Source
-            ? latest.Lit.With(panels)
-            : Illumination.Of(setup.Antenna, setup.Source, panels);
+            ? latest.Lit.With(panels, start)
+            : Illumination.Of(setup.Antenna, setup.Source, panels, start);
         _latest = new Solved(setup, lit);
         return lit;
     }

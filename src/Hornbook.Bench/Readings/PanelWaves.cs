@@ -27,4 +27,18 @@ internal sealed record PanelWaves(
         lit.Sweeps,
         lit.Residue,
         lit.IsSettled);
+
+    /// <summary>A mixture of waves.</summary>
+    /// <param name="waves">By way of the same panels; at least one.</param>
+    /// <param name="shares">The share of each [-], as an interpolation has them; negative ones too.</param>
+    /// <returns>How well it has settled is not smooth: as badly as the worst of them.</returns>
+    internal static PanelWaves Mixed(PanelWaves[] waves, double[] shares) => waves.MaxBy(part => part.Residue)! with
+    {
+        Parts = [.. waves[0].Parts.Select((_, panel) => Mixed(shares, i => waves[i].Parts[panel]))],
+        Brightest = [.. waves[0].Brightest.Select((_, panel) => Enumerable.Range(0, waves.Length).Aggregate(Vector.Zero, (sum, i) => sum + (waves[i].Brightest[panel] * shares[i])))],
+        SourceEcho = Mixed(shares, i => waves[i].SourceEcho),
+    };
+
+    private static Complex Mixed(double[] shares, Func<int, Complex> part) =>
+        Enumerable.Range(0, shares.Length).Aggregate(Complex.Zero, (sum, i) => sum + (shares[i] * part(i)));
 }

@@ -82,10 +82,13 @@ public sealed class Scene
         Read(source, receiver, panels, Waves(source, receiver, panels));
 
     /// <summary>What the panels do to the link with everything as given: what a reading takes long for.</summary>
-    internal PanelWaves Waves(SourceEnd source, ReceiverEnd receiver, IReadOnlyList<BenchPanel> panels)
+    internal PanelWaves Waves(SourceEnd source, ReceiverEnd receiver, IReadOnlyList<BenchPanel> panels) => Waves(Light(source, panels), receiver);
+
+    /// <summary>The same where the panels are solved already.</summary>
+    internal PanelWaves Waves(Illumination lit, ReceiverEnd receiver)
     {
         ArgumentNullException.ThrowIfNull(receiver);
-        return PanelWaves.Of(Light(source, panels), Antenna(receiver.Antenna), receiver.Pose);
+        return PanelWaves.Of(lit, Antenna(receiver.Antenna), receiver.Pose);
     }
 
     /// <summary>The reading with everything as given, where it is known what the panels do.</summary>
@@ -119,6 +122,10 @@ public sealed class Scene
         ArgumentNullException.ThrowIfNull(panels);
         return _lights.Of(Antenna(source.Antenna), source.Pose, Plan.Table, panels);
     }
+
+    /// <summary>The same for one of many settings, not kept: begins with the currents of the same panels elsewhere, and is the same within what the sweeps leave open.</summary>
+    internal Illumination Light(SourceEnd source, IReadOnlyList<BenchPanel> panels, KnownCurrents? start) =>
+        _lights.Once(Antenna(source.Antenna), source.Pose, Plan.Table, panels, start);
 
     /// <summary>The wave in the receiver's guide for the poses given and the panels as they stand [-]: complex link amplitude, |.|² = link.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The two mouths stand in the same place.</exception>

@@ -27,10 +27,10 @@ public sealed class Illumination
     private readonly CurrentSamples[] _before;
     private readonly double _toCome;
 
-    private Illumination(Antenna source, Pose sourcePose, Mouth mouth, PanelExchange exchange, IReadOnlyList<PosedPanel> panels)
+    private Illumination(Antenna source, Pose sourcePose, Mouth mouth, PanelExchange exchange, IReadOnlyList<PosedPanel> panels, KnownCurrents? start = null)
     {
         (_source, _sourcePose, _mouth, _exchange, Panels) = (source, sourcePose, mouth, exchange, panels);
-        PanelSweeps sweeps = PanelSweeps.Run(exchange);
+        PanelSweeps sweeps = PanelSweeps.Run(exchange, start);
         (_currents, _before, Sweeps, _toCome, Residue) = (sweeps.Currents, sweeps.Before, sweeps.Count, sweeps.ToCome, sweeps.Residue);
     }
 
@@ -46,25 +46,30 @@ public sealed class Illumination
     /// <summary>Whether the currents have settled.</summary>
     public bool IsSettled => Residue <= SettledResidue;
 
+    /// <summary>The currents in the panels' own frames: a start for the same panels in other poses. Worked out when asked for.</summary>
+    public KnownCurrents Known => KnownCurrents.Of(Panels, _currents, _toCome);
+
     /// <summary>Turns the source on.</summary>
     /// <param name="source">Sending antenna.</param>
     /// <param name="sourcePose">Its pose.</param>
     /// <param name="panels">The panels that stand, in any number and pose, prepared for the antenna's frequency.</param>
-    public static Illumination Of(Antenna source, Pose sourcePose, IReadOnlyList<PosedPanel> panels)
+    /// <param name="start">Currents to begin with, as for <see cref="With"/>.</param>
+    public static Illumination Of(Antenna source, Pose sourcePose, IReadOnlyList<PosedPanel> panels, KnownCurrents? start = null)
     {
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(panels);
         Mouth mouth = new(source, sourcePose);
-        return new Illumination(source, sourcePose, mouth, PanelExchange.Of(mouth, panels), panels);
+        return new Illumination(source, sourcePose, mouth, PanelExchange.Of(mouth, panels), panels, start);
     }
 
     /// <summary>The same source with other panels, or the same ones elsewhere: what has not moved is not prepared anew.</summary>
     /// <param name="panels">The panels that stand now.</param>
-    /// <returns>What <see cref="Of"/> would give.</returns>
-    public Illumination With(IReadOnlyList<PosedPanel> panels)
+    /// <param name="start">Currents of the same prepared panels in the same order to begin with: the nearer they are to the solution, the fewer sweeps.</param>
+    /// <returns>What <see cref="Of"/> would give; with a start, within what <see cref="SettledResidue"/> leaves open.</returns>
+    public Illumination With(IReadOnlyList<PosedPanel> panels, KnownCurrents? start = null)
     {
         ArgumentNullException.ThrowIfNull(panels);
-        return new Illumination(_source, _sourcePose, _mouth, _exchange.With(panels), panels);
+        return new Illumination(_source, _sourcePose, _mouth, _exchange.With(panels), panels, start);
     }
 
     /// <summary>The wave delivered into a receiver's guide over the wave that the source's guide brings [-]; |.|² is the link.</summary>

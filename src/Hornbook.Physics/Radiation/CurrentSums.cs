@@ -16,9 +16,9 @@ internal static class CurrentSums<T>
         {
             ref readonly GreenTerms<T> g = ref strip[s];
             ref readonly ComplexVector c = ref currents[s];
-            T jxr = T.All(c.X.Real), jxi = T.All(c.X.Imaginary);
-            T jyr = T.All(c.Y.Real), jyi = T.All(c.Y.Imaginary);
-            T jzr = T.All(c.Z.Real), jzi = T.All(c.Z.Imaginary);
+            T jxr = T.Broadcast(c.X.Real), jxi = T.Broadcast(c.X.Imaginary);
+            T jyr = T.Broadcast(c.Y.Real), jyi = T.Broadcast(c.Y.Imaginary);
+            T jzr = T.Broadcast(c.Z.Real), jzi = T.Broadcast(c.Z.Imaginary);
             T x = g.X, y = g.Y, z = g.Z;
 
             T ar = T.MultiplyAdd(x, jxr, T.MultiplyAdd(y, jyr, z * jzr)); // along R̂
@@ -34,9 +34,9 @@ internal static class CurrentSums<T>
             zi = T.MultiplyAdd(pi, z, T.MultiplyAdd(tr, jzi, T.MultiplyAdd(ti, jzr, zi)));
 
             ref readonly ComplexVector d = ref duals[s];
-            T mxr = T.All(d.X.Real), mxi = T.All(d.X.Imaginary);
-            T myr = T.All(d.Y.Real), myi = T.All(d.Y.Imaginary);
-            T mzr = T.All(d.Z.Real), mzi = T.All(d.Z.Imaginary);
+            T mxr = T.Broadcast(d.X.Real), mxi = T.Broadcast(d.X.Imaginary);
+            T myr = T.Broadcast(d.Y.Real), myi = T.Broadcast(d.Y.Imaginary);
+            T mzr = T.Broadcast(d.Z.Real), mzi = T.Broadcast(d.Z.Imaginary);
             T cr = g.CurlReal, ci = g.CurlMinusImaginary;
             T vr = T.MultiplyAdd(y, mzr, -(z * myr)), vi = T.MultiplyAdd(y, mzi, -(z * myi));
             xr = T.MultiplyAdd(cr, vr, T.MultiplyAdd(ci, vi, xr));

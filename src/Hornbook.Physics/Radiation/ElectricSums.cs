@@ -17,9 +17,9 @@ internal static class ElectricSums<T>
         {
             ref readonly GreenTerms<T> g = ref strip[s];
             ref readonly ComplexVector c = ref electric[s];
-            T jxr = T.All(c.X.Real), jxi = T.All(c.X.Imaginary);
-            T jyr = T.All(c.Y.Real), jyi = T.All(c.Y.Imaginary);
-            T jzr = T.All(c.Z.Real), jzi = T.All(c.Z.Imaginary);
+            T jxr = T.Broadcast(c.X.Real), jxi = T.Broadcast(c.X.Imaginary);
+            T jyr = T.Broadcast(c.Y.Real), jyi = T.Broadcast(c.Y.Imaginary);
+            T jzr = T.Broadcast(c.Z.Real), jzi = T.Broadcast(c.Z.Imaginary);
             T x = g.X, y = g.Y, z = g.Z;
 
             T ar = T.MultiplyAdd(x, jxr, T.MultiplyAdd(y, jyr, z * jzr)); // along R̂

@@ -47,10 +47,10 @@ internal static class FieldKernel<T>
         T x = T.Load(lanes);
         T y = T.Load(lanes[T.Count..]);
         T z = T.Load(lanes[(2 * T.Count)..]);
-        T perWavelength = T.All(wavenumber / (2.0 * Math.PI));
+        T perWavelength = T.All(wavenumber / (2.0 * Math.PI)), perRadian = T.All(1.0 / wavenumber);
         for (int s = 0; s < strip.Length; s++)
         {
-            strip[s].Set(in sources[s], x, y, z, perWavelength);
+            strip[s].Set(in sources[s], x, y, z, perWavelength, perRadian);
         }
     }
 

@@ -23,5 +23,8 @@ internal readonly record struct Frame(Vector Origin, Vector Forward, Vector Left
     /// <summary>A point of the frame that this one is given in, in this frame.</summary>
     internal Vector Own(Vector place) => Components(place - Origin);
 
+    /// <summary>A phasor of the frame that this one is given in, in this frame.</summary>
+    internal ComplexVector Own(ComplexVector phasor) => new(phasor.Component(Forward), phasor.Component(Left), phasor.Component(Up));
+
     private Vector Components(Vector v) => new(Vector.Dot(v, Forward), Vector.Dot(v, Left), Vector.Dot(v, Up));
 }

@@ -21,19 +21,18 @@ internal struct GreenTerms<T>
 
     /// <summary>From a source to observers. A method that fills what is there, because a constructor would fill a copy.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal void Set(in Vector source, T x, T y, T z, T perWavelength)
+    internal void Set(in Vector source, T x, T y, T z, T perWavelength, T perRadian)
     {
-        x -= T.All(source.X);
-        y -= T.All(source.Y);
-        z -= T.All(source.Z);
-        T distance = T.Sqrt(T.MultiplyAdd(x, x, T.MultiplyAdd(y, y, z * z)));
-        T inverse = T.All(1.0) / distance;
+        x -= T.Broadcast(source.X);
+        y -= T.Broadcast(source.Y);
+        z -= T.Broadcast(source.Z);
+        (T distance, T inverse) = T.RootAndInverse(T.MultiplyAdd(x, x, T.MultiplyAdd(y, y, z * z)));
         X = x * inverse;
         Y = y * inverse;
         Z = z * inverse;
 
         T turns = distance * perWavelength;
-        T q = T.All(0.5 / Math.PI) / turns; // 1/kR
+        T q = inverse * perRadian; // 1/kR
         (T cos, T sin) = Turns.CosSin(turns);
         T a = sin * q; // a + jb = j e^{−jkR}/kR
         T b = cos * q;

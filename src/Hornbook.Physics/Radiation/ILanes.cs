@@ -10,6 +10,9 @@ internal interface ILanes<TSelf>
     /// <summary>The same number in every lane.</summary>
     static abstract TSelf All(double value);
 
+    /// <summary>The same, of a number that changes from turn to turn of a loop.</summary>
+    static abstract TSelf Broadcast(double value);
+
     /// <summary>The first numbers of a span, one a lane.</summary>
     static abstract TSelf Load(ReadOnlySpan<double> source);
 
@@ -18,6 +21,12 @@ internal interface ILanes<TSelf>
 
     /// <summary>Square root.</summary>
     static abstract TSelf Sqrt(TSelf value);
+
+    /// <summary>Square root and one over it.</summary>
+    static abstract (TSelf Root, TSelf Inverse) RootAndInverse(TSelf value);
+
+    /// <summary>Whether the lanes hold seven digits, not sixteen: shorter series will do.</summary>
+    static abstract bool IsSingle { get; }
 
     /// <summary>Nearest whole number.</summary>
     static abstract TSelf Round(TSelf value);

@@ -9,13 +9,23 @@ internal readonly struct Lanes512(Vector512<double> value) : ILanes<Lanes512>
 
     public static int Count => Vector512<double>.Count;
 
+    public static bool IsSingle => false;
+
     public static Lanes512 All(double value) => new(Vector512.Create(value));
+
+    public static Lanes512 Broadcast(double value) => All(value);
 
     public static Lanes512 Load(ReadOnlySpan<double> source) => new(Vector512.Create(source));
 
     public static Lanes512 MultiplyAdd(Lanes512 a, Lanes512 b, Lanes512 c) => new(Vector512.MultiplyAddEstimate(a._value, b._value, c._value));
 
     public static Lanes512 Sqrt(Lanes512 value) => new(Vector512.Sqrt(value._value));
+
+    public static (Lanes512 Root, Lanes512 Inverse) RootAndInverse(Lanes512 value)
+    {
+        Lanes512 root = Sqrt(value);
+        return (root, All(1.0) / root);
+    }
 
     public static Lanes512 Round(Lanes512 value) => new(Vector512.Round(value._value));
 

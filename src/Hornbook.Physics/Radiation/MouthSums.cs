@@ -16,8 +16,8 @@ internal static class MouthSums<T>
         for (int s = 0; s < strip.Length; s++)
         {
             ref readonly GreenTerms<T> g = ref strip[s];
-            T jr = T.All(electric[s].Z.Real), ji = T.All(electric[s].Z.Imaginary);
-            T mr = T.All(dual[s].Y.Real), mi = T.All(dual[s].Y.Imaginary);
+            T jr = T.Broadcast(electric[s].Z.Real), ji = T.Broadcast(electric[s].Z.Imaginary);
+            T mr = T.Broadcast(dual[s].Y.Real), mi = T.Broadcast(dual[s].Y.Imaginary);
             T x = g.X, y = g.Y, z = g.Z;
 
             ezr = T.MultiplyAdd(g.DirectReal, jr, T.MultiplyAdd(-g.DirectImaginary, ji, ezr));

@@ -1,4 +1,6 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
+using System.Runtime.Intrinsics.X86;
 
 namespace Hornbook.Physics.Radiation;
 
@@ -9,7 +11,14 @@ internal readonly struct SingleLanes256(Vector256<float> value) : ILanes<SingleL
 
     public static int Count => Vector256<float>.Count;
 
+    public static bool IsSingle => true;
+
     public static SingleLanes256 All(double value) => new(Vector256.Create((float)value));
+
+    // As a vector: the machine's conversion of a single number waits for what the register held before, a turn of the loop ago.
+    public static SingleLanes256 Broadcast(double value) => Sse2.IsSupported
+        ? new(Vector256.Create(Sse2.ConvertToVector128Single(Vector128.CreateScalar(value)).ToScalar()))
+        : All(value);
 
     public static SingleLanes256 Load(ReadOnlySpan<double> source) =>
         new(Vector256.Narrow(Vector256.Create(source), Vector256.Create(source[Vector256<double>.Count..])));
@@ -17,6 +26,18 @@ internal readonly struct SingleLanes256(Vector256<float> value) : ILanes<SingleL
     public static SingleLanes256 MultiplyAdd(SingleLanes256 a, SingleLanes256 b, SingleLanes256 c) => new(Vector256.MultiplyAddEstimate(a._value, b._value, c._value));
 
     public static SingleLanes256 Sqrt(SingleLanes256 value) => new(Vector256.Sqrt(value._value));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static (SingleLanes256 Root, SingleLanes256 Inverse) RootAndInverse(SingleLanes256 value)
+    {
+        if (Avx.IsSupported)
+        {
+            return RootEstimate.Refined(value, new SingleLanes256(Avx.ReciprocalSqrt(value._value)));
+        }
+
+        SingleLanes256 root = Sqrt(value);
+        return (root, All(1.0) / root);
+    }
 
     public static SingleLanes256 Round(SingleLanes256 value) => new(Vector256.Round(value._value));
 

@@ -19,13 +19,17 @@ internal sealed class EdgeLinks
     // Steps of cells that differ more than this from the side of a square of their area are not those of a raster along the rim.
     private const double RasterTolerance = 0.4;
 
-    private EdgeLinks(RimFoot[] feet, EdgeLink[] links, RimCrossing[] crossings) => (Feet, Links, Crossings) = (feet, links, crossings);
+    private EdgeLinks(RimFoot[] feet, EdgeLink[] links, RimCrossing[] crossings) =>
+        (Feet, Links, Crossings, Columns) = (feet, links, crossings, new EdgeColumns(links, feet.Length));
 
     /// <summary>Points of the rims at which the arriving field is wanted.</summary>
     internal RimFoot[] Feet { get; }
 
     /// <summary>Cells with their feet.</summary>
     internal EdgeLink[] Links { get; }
+
+    /// <summary>The same foot by foot.</summary>
+    internal EdgeColumns Columns { get; }
 
     /// <summary>Which foot sends its current across the sheet to which other one: at most one to each.</summary>
     internal RimCrossing[] Crossings { get; }

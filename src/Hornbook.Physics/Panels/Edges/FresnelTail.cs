@@ -1,4 +1,6 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
+using Hornbook.Physics.Radiation;
 using MathNet.Numerics;
 using MathNet.Numerics.Integration;
 
@@ -36,6 +38,23 @@ internal static class FresnelTail
         }
 
         return new Complex(re, im);
+    }
+
+    /// <summary>The same in every lane.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static (T Real, T Imaginary) At<T>(T v)
+        where T : unmanaged, ILanes<T>
+    {
+        T t = (v - T.All(Middle)) / (v + T.All(Middle));
+        ReadOnlySpan<double> real = RealCoefficients, imaginary = ImaginaryCoefficients;
+        T re = T.All(real[Nodes - 1]), im = T.All(imaginary[Nodes - 1]);
+        for (int i = Nodes - 2; i >= 0; i--)
+        {
+            re = T.MultiplyAdd(re, t, T.All(real[i]));
+            im = T.MultiplyAdd(im, t, T.All(imaginary[i]));
+        }
+
+        return (re, im);
     }
 
     /// <summary>g(v) = (2/√π) ∫₀^∞ exp(−τ² − 2 e^{jπ/4} v τ) dτ by quadrature, with τ = s/(1+v).</summary>

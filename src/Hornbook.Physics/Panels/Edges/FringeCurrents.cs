@@ -35,10 +35,12 @@ internal static class FringeCurrents
 
     private static void Add(EdgeLinks links, EdgeWave[] waves, Span<ComplexVector> densities)
     {
-        FringeCurrent[] currents = Array.ConvertAll(waves, wave => new FringeCurrent(wave));
-        foreach (EdgeLink link in links.Links)
+        for (int foot = 0; foot < waves.Length; foot++)
         {
-            densities[link.Cell] += currents[link.Foot].OnCell(link);
+            if (!waves[foot].IsNone)
+            {
+                FringeKernel.Add(new FringeCurrent(waves[foot]), links.Columns, foot, densities);
+            }
         }
     }
 }

@@ -34,6 +34,9 @@ internal sealed class PanelExchange
     /// <summary>The cells of a panel.</summary>
     internal Body Cells(int panel) => _panels[panel].Place.Cells;
 
+    /// <summary>Currents known in the panels' own frames, where the panels stand now.</summary>
+    internal CurrentSamples[] InPlace(KnownCurrents known) => [.. _panels.Select((panel, i) => panel.Place.InPlace(known.Electric(i), known.Magnetic(i)))];
+
     /// <summary>The reaction of a panel's currents with the field that comes to it straight from the source [W]: what it throws back there.</summary>
     internal Complex Echo(int panel, CurrentSamples currents)
     {

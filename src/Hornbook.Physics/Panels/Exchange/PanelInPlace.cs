@@ -69,6 +69,12 @@ internal sealed class PanelInPlace
         return CurrentSamples.Keeping(Cells.Points, electric, magnetic);
     }
 
+    /// <summary>Currents of its own frame, here.</summary>
+    /// <param name="electric">J dS of each cell [A m].</param>
+    /// <param name="magnetic">M dS of each cell [V m].</param>
+    internal CurrentSamples InPlace(ComplexVector[] electric, ComplexVector[] magnetic) =>
+        CurrentSamples.Keeping(Cells.Points, Array.ConvertAll(electric, _frame.Turn), Array.ConvertAll(magnetic, _frame.Turn));
+
     private void Add(Arrivals arrivals, SheetFace face, ComplexVector[] electric, ComplexVector[] magnetic)
     {
         if (arrivals.On(face).IsEmpty)

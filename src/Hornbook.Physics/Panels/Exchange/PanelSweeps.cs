@@ -22,11 +22,13 @@ internal sealed record PanelSweeps(CurrentSamples[] Currents, CurrentSamples[] B
 
     /// <summary>Sweeps until the currents have settled.</summary>
     /// <param name="exchange">The panels.</param>
+    /// <param name="start">Currents to begin with; without them the panels begin dark.</param>
     /// <param name="settled">At what residue to stop [-].</param>
     /// <param name="most">After how many sweeps to give up.</param>
-    internal static PanelSweeps Run(PanelExchange exchange, double settled = Illumination.SettledResidue, int most = Illumination.MostSweeps)
+    internal static PanelSweeps Run(
+        PanelExchange exchange, KnownCurrents? start = null, double settled = Illumination.SettledResidue, int most = Illumination.MostSweeps)
     {
-        CurrentSamples[] before = [.. Enumerable.Repeat(CurrentSamples.None, exchange.Count)];
+        CurrentSamples[] before = start is null ? [.. Enumerable.Repeat(CurrentSamples.None, exchange.Count)] : exchange.InPlace(start);
         CurrentSamples[] after = exchange.Sweep(before);
         if (exchange.Count < 2)
         {
@@ -34,11 +36,11 @@ internal sealed record PanelSweeps(CurrentSamples[] Currents, CurrentSamples[] B
         }
 
         SweepAcceleration acceleration = new();
-        List<double> changes = [1.0];
-        double toCome = 1.0;
+        List<double> changes = [start is null ? 1.0 : Change(before, after)];
+        double toCome = start?.ToCome ?? 1.0;
         while (toCome * changes[^1] > settled && changes.Count < most)
         {
-            before = changes.Count < SweepsBeforeMixing ? after : acceleration.Next(before, after);
+            before = start is null && changes.Count < SweepsBeforeMixing ? after : acceleration.Next(before, after);
             after = exchange.Sweep(before);
             changes.Add(Change(before, after));
             toCome = StillToCome(changes);

@@ -35,8 +35,8 @@ public sealed class EdgeWaveTests
             ComplexVector e = field.Electric, h = field.Magnetic;
             FieldSample mirrored = new(new ComplexVector(e.X, -e.Y, e.Z), new ComplexVector(-h.X, h.Y, -h.Z));
             EdgeLink link = new(0, 0, 0.004, 0.005, ahead, 1.0);
-            ComplexVector front = new FringeCurrent(EdgeWave.Of(field, Foot, SheetFace.Front, Wavenumber)).OnCell(link);
-            ComplexVector back = new FringeCurrent(EdgeWave.Of(mirrored, Foot, SheetFace.Back, Wavenumber)).OnCell(link);
+            ComplexVector front = OneCell.Of(new FringeCurrent(EdgeWave.Of(field, Foot, SheetFace.Front, Wavenumber)), link);
+            ComplexVector back = OneCell.Of(new FringeCurrent(EdgeWave.Of(mirrored, Foot, SheetFace.Back, Wavenumber)), link);
             Close.Absolute(0.0, Math.Sqrt((front + (back * -1.0)).SquaredMagnitude / front.SquaredMagnitude), 1e-9);
         });
 
@@ -46,7 +46,7 @@ public sealed class EdgeWaveTests
         {
             PlaneWave plane = new(arrival, beta, 1.0, 0.3);
             FringeCurrent fringe = new(EdgeWave.Of(plane.Field, Foot, SheetFace.Front, Wavenumber));
-            ComplexVector here = fringe.OnCell(new EdgeLink(0, 0, 0.004, 0.005, 0.0, 1.0)), there = fringe.OnCell(new EdgeLink(0, 0, 0.004, 0.005, ahead, 1.0));
+            ComplexVector here = OneCell.Of(fringe, new EdgeLink(0, 0, 0.004, 0.005, 0.0, 1.0)), there = OneCell.Of(fringe, new EdgeLink(0, 0, 0.004, 0.005, ahead, 1.0));
             // e^{−jk s·r} of the plane wave along z = inward × front normal.
             double phase = -Wavenumber * plane.Direction.Z * ahead;
             ComplexVector expected = here * System.Numerics.Complex.FromPolarCoordinates(1.0, phase);
@@ -65,7 +65,7 @@ public sealed class EdgeWaveTests
         Vector direction = new(x, y, z);
         ComplexVector electric = ComplexVector.Along(Vector.Cross(direction, new Vector(0.6, 0.48, 0.64)).Unit, amplitude);
         FieldSample field = new(electric, ComplexVector.Cross(direction, electric) * (1.0 / Constants.VacuumImpedance));
-        ComplexVector mean = new FringeCurrent(EdgeWave.Of(field, Foot, SheetFace.Front, Wavenumber)).OnCell(new EdgeLink(0, 0, 0.0025, 0.005, 0.0, 1.0));
+        ComplexVector mean = OneCell.Of(new FringeCurrent(EdgeWave.Of(field, Foot, SheetFace.Front, Wavenumber)), new EdgeLink(0, 0, 0.0025, 0.005, 0.0, 1.0));
         // Derived: 2 n×H of a wave of 1 V/m is 2/η; near the rim the fringe current is of that order.
         Assert.InRange(Math.Sqrt(mean.SquaredMagnitude) * Constants.VacuumImpedance, 0.0, 4.0 * amplitude);
     }

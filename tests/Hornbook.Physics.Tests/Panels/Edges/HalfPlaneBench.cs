@@ -70,7 +70,7 @@ internal sealed record HalfPlaneBench(double SourceAngle, bool IsElectric, doubl
         FringeCurrent[] fringes = [.. links.Feet.Zip(atFeet, (foot, field) => new FringeCurrent(EdgeWave.Of(field, foot, SheetFace.Front, Wavenumber)))];
         foreach (EdgeLink link in links.Links)
         {
-            densities[link.Cell] += fringes[link.Foot].OnCell(link);
+            densities[link.Cell] += OneCell.Of(fringes[link.Foot], link);
         }
     }
 

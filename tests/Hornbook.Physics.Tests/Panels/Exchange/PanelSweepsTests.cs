@@ -9,6 +9,10 @@ namespace Hornbook.Physics.Tests.Panels.Exchange;
 
 public sealed class PanelSweepsTests
 {
+    // Lagrange: the middle of five even steps from the four around it.
+    private static readonly double[] MiddleOfFive = [-1.0 / 6.0, 4.0 / 6.0, 4.0 / 6.0, -1.0 / 6.0];
+    private static readonly double[] Halves = [0.5, 0.5];
+
     [Theory]
     [InlineData(0.1, 0.05, 1.0)]
     [InlineData(0.1, 0.1, 1.0)]
@@ -19,7 +23,7 @@ public sealed class PanelSweepsTests
     [InlineData(0.25, 0.0427, 0.9)]
     public void What_is_said_to_be_missing_is_what_many_more_sweeps_bring(double side, double gap, double returned)
     {
-        PanelExchange exchange = Mirrors(side, gap, returned);
+        PanelExchange exchange = Mirrors(side, gap, returned).Exchange;
         PanelSweeps stopped = PanelSweeps.Run(exchange);
         PanelSweeps whole = PanelSweeps.Run(exchange, settled: 1e-6, most: 200);
 
@@ -33,16 +37,41 @@ public sealed class PanelSweepsTests
     [InlineData(0.0145)]
     public void Metal_plates_within_a_wavelength_of_each_other_are_said_not_to_settle(double gap)
     {
-        PanelSweeps sweeps = PanelSweeps.Run(Mirrors(0.15, gap, 1.0));
+        PanelSweeps sweeps = PanelSweeps.Run(Mirrors(0.15, gap, 1.0).Exchange);
         Assert.Equal(Illumination.MostSweeps, sweeps.Count);
         Assert.True(sweeps.Residue > 10.0 * Illumination.SettledResidue);
     }
 
-    private static PanelExchange Mirrors(double side, double gap, double returned)
+    [Fact]
+    public void Begun_with_the_currents_of_its_neighbours_a_bench_settles_sooner_and_to_the_same()
+    {
+        // The second mirror goes away millimetre by millimetre and turns as it goes: its currents are known in its own frame.
+        (PanelExchange Exchange, PosedPanel[] Panels) At(int step) => Mirrors(0.15, 0.06 + (1e-3 * step), 0.7, turn: 0.02 * step);
+        KnownCurrents[] neighbours = [.. Enumerable.Range(0, 5).Where(step => step != 2).Select(step =>
+            KnownCurrents.Of(At(step).Panels, PanelSweeps.Run(At(step).Exchange).Currents, toCome: 1.0))];
+
+        KnownCurrents start = KnownCurrents.Mixed(neighbours, MiddleOfFive);
+        PanelSweeps dark = PanelSweeps.Run(At(2).Exchange), begun = PanelSweeps.Run(At(2).Exchange, start);
+
+        Assert.InRange(begun.Count, 1, dark.Count - 3);
+        Assert.True(begun.Residue <= Illumination.SettledResidue);
+        double apart = Math.Sqrt(Squared(begun.Currents, dark.Currents) / dark.Currents.Sum(panel => panel.Squared()));
+        Assert.InRange(apart, 0.0, 2.0 * Illumination.SettledResidue);
+    }
+
+    [Fact]
+    public void What_is_known_of_other_panels_is_refused()
+    {
+        KnownCurrents Known(double side) => KnownCurrents.Of(Mirrors(side, 0.1, 0.7).Panels, PanelSweeps.Run(Mirrors(side, 0.1, 0.7).Exchange).Currents, 1.0);
+        Assert.Contains("the same panels", Assert.Throws<ArgumentException>(() => KnownCurrents.Mixed([Known(0.1), Known(0.15)], Halves)).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => KnownCurrents.Mixed([Known(0.1)], []));
+    }
+
+    private static (PanelExchange Exchange, PosedPanel[] Panels) Mirrors(double side, double gap, double returned, double turn = 0.0)
     {
         ISheet sheet = returned < 1.0 ? ImpedanceSheet.Mirror(returned) : new Metal();
-        PosedPanel[] mirrors = [.. new[] { 0.3, 0.3 + gap }.Select(x => Square(sheet, side, new Pose(new Vector(x, 0.0, 0.0)), 0.6))];
-        return PanelExchange.Of(new Mouth(LargeHorn, AtOrigin), mirrors);
+        PosedPanel[] mirrors = [Square(sheet, side, new Pose(new Vector(0.3, 0.0, 0.0)), 0.6), Square(sheet, side, new Pose(new Vector(0.3 + gap, 0.0, 0.0), turn), 0.6)];
+        return (PanelExchange.Of(new Mouth(LargeHorn, AtOrigin), mirrors), mirrors);
     }
 
     private static double Squared(CurrentSamples[] a, CurrentSamples[] b) => a.Zip(b, (one, other) => one.Plus(other, -1.0).Squared()).Sum();
