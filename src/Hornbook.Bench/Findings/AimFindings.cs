@@ -57,8 +57,20 @@ internal static class AimFindings
         {
             yield return new Finding(Severity.Weakens, "not-trusted",
                 "The prediction of the bench as it stands is a guide only.", bench.Reading.Trust.Why,
-                new Mend("Bring the ends closer to facing each other, or believe the bench rather than the prediction."));
+                FaceEachOther(bench));
         }
+    }
+
+    private static Mend FaceEachOther(Inspection bench)
+    {
+        Pose source = Aim.At(bench.Source.Pose, bench.Receiver.Pose.Position), receiver = Aim.At(bench.Receiver.Pose, bench.Source.Pose.Position);
+        bool helps = bench.Scene.Read(bench.Source with { Pose = source }, bench.Receiver with { Pose = receiver }).Trust.Level != TrustLevel.Outside;
+        return helps
+            ? Rearranging.Setting("Turn both ends to face each other, or believe the bench rather than the prediction.",
+                [Angle("source.turn", source.Turn), Angle("source.tilt", source.Tilt), Angle("receiver.turn", receiver.Turn), Angle("receiver.tilt", receiver.Tilt)])
+            : new Mend("Believe the bench rather than the prediction.");
+
+        static MendedKey Angle(string key, double angle) => new(key, InWords.Typed(InWords.Angle(angle)));
     }
 
     private static double LossDb(Inspection bench, Pose source, Pose receiver) => Decibels.FromRatio(

@@ -39,6 +39,59 @@ internal static class ChainSetting
             : new Mend("Set the amplifier's offset to 0 V: it alone reaches the end of the range.", "amplifier.offset", "0 V");
     }
 
+    /// <summary>More gain, or more of a tone for each volt: first as much as no demonstration is clipped by, then as much gain as this one bears.</summary>
+    /// <param name="chain">The chain.</param>
+    /// <param name="curve">What is heard.</param>
+    /// <param name="loudest">The most that any demonstration receives [W].</param>
+    /// <param name="enough">Just-noticeable steps that are wanted [-].</param>
+    internal static Mend MoreSteps(DetectionChain chain, Curve curve, double loudest, double enough)
+    {
+        double gain = GainFor(chain, loudest);
+        if (gain > chain.Amplifier.Gain && Steps(chain with { Amplifier = chain.Amplifier with { Gain = gain } }, curve) >= enough)
+        {
+            return SetGain(chain, loudest);
+        }
+
+        (ToneLaw tone, double slope, string unit) = Steeper(chain.Tone, chain.Hear(loudest).AmplifierVoltage);
+        if (Steps(chain with { Tone = tone }, curve) >= enough)
+        {
+            string text = $"{InWords.Rounded(slope, 2)} {unit}";
+            return new Mend($"Let the tone change by {text.Replace("/", " for each ", StringComparison.Ordinal)}.", "tone.slope", InWords.Typed(text));
+        }
+
+        double strongest = curve.Strongest.Reading.ReceivedPower;
+        return GainFor(chain, strongest) > chain.Amplifier.Gain ? SetGain(chain, strongest) : new Mend("Let the tone change more with each volt, or begin lower.");
+    }
+
+    private static double Steps(DetectionChain chain, Curve curve)
+    {
+        double[] tones = [.. curve.Points.Select(point => chain.Hear(point.Reading.ReceivedPower).Tone)];
+        return PitchSteps.Between(tones.Min(), tones.Max());
+    }
+
+    /// <summary>The law whose tone is near the end of its range at a voltage, with its slope to two digits.</summary>
+    private static (ToneLaw Law, double Slope, string Unit) Steeper(ToneLaw law, double voltage)
+    {
+        switch (law)
+        {
+            case LinearTone tone:
+                double slope = Slope(tone.Slope);
+                return (tone with { Slope = slope }, slope, "Hz/V");
+            case ExponentialTone tone:
+                double octaves = Slope(tone.OctavesPerVolt);
+                return (tone with { OctavesPerVolt = octaves }, octaves, "oct/V");
+            default:
+                throw new NotSupportedException($"{law.GetType().Name}: a tone law without a slope");
+        }
+
+        double Slope(double now)
+        {
+            double end = now > 0.0 ? Filled * law.Highest : law.Lowest / Filled;
+            double then = now * law.Voltage(end) / voltage;
+            return Math.Abs(then) > Math.Abs(now) && double.IsFinite(then) ? Math.Sign(now) * InWords.TwoDigitsDown(Math.Abs(then)) : now;
+        }
+    }
+
     /// <summary>Narrow the bandwidth until a power stands clear of the noise, where that is still quick enough to follow a hand.</summary>
     internal static Mend Steadier(DetectionChain chain, double power)
     {

@@ -12,15 +12,15 @@ internal static class DemonstrationFindings
     /// <summary>Share of a curve that may be clipped before the demonstration is about the clipping.</summary>
     private const double ClippedShare = 0.1;
 
-    internal static IEnumerable<Finding> Of(Inspection bench) => bench.Predictions.SelectMany(p => Of(bench.Plan.Detection, p));
+    internal static IEnumerable<Finding> Of(Inspection bench) => bench.Predictions.SelectMany(p => Of(bench, bench.Plan.Detection, p));
 
-    private static IEnumerable<Finding> Of(DetectionChain chain, Prediction prediction) =>
+    private static IEnumerable<Finding> Of(Inspection bench, DetectionChain chain, Prediction prediction) =>
     [
         .. Clipped(chain, prediction),
         .. Drowned(chain, prediction),
-        .. Range(chain, prediction),
+        .. Range(bench, chain, prediction),
         .. ToneFindings.Detector(chain, prediction.Curve.Strongest.Reading.ReceivedPower, $"At the strongest of '{prediction.Demonstration.Name}'"),
-        .. SweepFindings.Of(prediction),
+        .. SweepFindings.Of(bench, prediction),
     ];
 
     private static IEnumerable<Finding> Clipped(DetectionChain chain, Prediction prediction)
@@ -61,18 +61,15 @@ internal static class DemonstrationFindings
         }
     }
 
-    private static IEnumerable<Finding> Range(DetectionChain chain, Prediction prediction)
+    private static IEnumerable<Finding> Range(Inspection bench, DetectionChain chain, Prediction prediction)
     {
         double steps = Hearing.StepsOf(prediction.Curve);
-        double strongest = prediction.Curve.Strongest.Reading.ReceivedPower;
         if (steps < FewSteps && !prediction.Curve.Points.All(p => p.Reading.Heard.State == ToneState.Clipped))
         {
             yield return new Finding(steps < FewSteps / 4.0 ? Severity.Spoils : Severity.Weakens, "pitch-range-small",
                 $"'{prediction.Demonstration.Name}' moves the pitch by {InWords.Steps(steps)} only.",
                 "Much of the audience will not be sure that anything changed.",
-                ChainSetting.GainFor(chain, strongest) > chain.Amplifier.Gain
-                    ? ChainSetting.SetGain(chain, strongest)
-                    : new Mend("Let the tone rise more with each volt.", "tone.slope"));
+                ChainSetting.MoreSteps(chain, prediction.Curve, bench.Predictions.Max(p => p.Curve.Strongest.Reading.ReceivedPower), FewSteps));
         }
     }
 }

@@ -1,7 +1,6 @@
 using Hornbook.Bench.Demonstrations;
 using Hornbook.Bench.Layout;
 using Hornbook.Physics;
-using Hornbook.Physics.Detection;
 
 namespace Hornbook.Bench.Findings;
 
@@ -30,16 +29,14 @@ internal static class NearZoneFindings
         yield return new Finding(felt ? Severity.Weakens : Severity.Note, "near-zone",
             $"The ends are {InWords.Length(textbook.Distance)} apart, inside 2D²/λ = {InWords.Length(textbook.FarZone)} of the {whose}'s antenna.",
             $"Far-zone formulas are wrong here: Friis would promise {InWords.Decibels(Math.Abs(textbook.FriisErrorDb))} too {(textbook.FriisErrorDb > 0.0 ? "much" : "little")}. The prediction itself counts the near zone.",
-            Farther(bench, Math.Ceiling(20.0 * textbook.FarZone) / 20.0));
+            Farther(bench, textbook.FarZone));
     }
 
-    /// <summary>The receiver moved out of the near zone, unless nothing would be heard there.</summary>
-    private static Mend Farther(Inspection bench, double distance)
+    private static Mend Farther(Inspection bench, double farZone)
     {
-        string move = $"Move the receiver to {InWords.Length(distance)} from the source's mouth, or use a smaller antenna.";
-        bool isHeard = Rearranging.ReceiverAt(bench.Plan, distance) is { } moved
-            && bench.Scene.Read(moved.Source, moved.Receiver).Heard.State != ToneState.Drowned;
-        return isHeard ? Rearranging.Receiver(bench.Plan, distance, move) : new Mend(move);
+        return Rearranging.Farther(bench, moved => (moved.Receiver.Pose.Position - moved.Source.Pose.Position).Length >= farZone, Move, Move(Math.Ceiling(20.0 * farZone) / 20.0));
+
+        static string Move(double distance) => $"Move the receiver to {InWords.Length(distance)} from the source's mouth, or use a smaller antenna.";
     }
 
     /// <summary>The formulas beside the link of both ends well aimed: a bad aim is another finding.</summary>
@@ -58,7 +55,17 @@ internal static class NearZoneFindings
             yield return new Finding(Severity.Note, "standing-waves",
                 $"Standing waves between the mouths move the reading by ±{InWords.Decibels(bench.Reading.RippleDb)}.",
                 $"Each quarter wavelength ({InWords.Length(bench.Wavelength / 4.0)}) of distance takes the tone from one end of that band to the other.",
-                new Mend($"Move the receiver farther away, or read twice, {InWords.Length(bench.Wavelength / 4.0)} apart, and take the mean."));
+                Calmer(bench));
         }
+    }
+
+    private static Mend Calmer(Inspection bench)
+    {
+        string twice = $"read twice, {InWords.Length(bench.Wavelength / 4.0)} apart, and take the mean";
+        return Rearranging.Farther(
+            bench,
+            moved => bench.Scene.Read(moved.Source, moved.Receiver).RippleDb <= RippleFeltDb,
+            distance => $"Move the receiver to {InWords.Length(distance)} from the source's mouth, or {twice}.",
+            $"{char.ToUpperInvariant(twice[0])}{twice[1..]}.");
     }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Hornbook.Bench.Layout;
 using Hornbook.Physics;
+using Hornbook.Physics.Detection;
 
 namespace Hornbook.Bench.Findings;
 
@@ -9,11 +10,33 @@ internal static class Rearranging
 {
     private const double SamePlace = 1e-6;
 
+    // Of a search for a place: as fine as a hand sets one without a rule, and coarser far away.
+    private const double Step = 0.05;
+
     /// <summary>The receiver moved along the line of sight to a distance from the source's mouth [m].</summary>
     internal static Mend Receiver(BenchPlan plan, double distance, string move) =>
         ReceiverAt(plan, distance) is { } moved && IsNoWorse(plan, moved)
             ? Setting(move, Place("receiver", moved.Receiver.Pose.Position))
             : new Mend(move);
+
+    /// <summary>The receiver moved away along the line of sight until something holds, as long as it is heard there.</summary>
+    /// <param name="bench">The bench.</param>
+    /// <param name="holds">What has to hold.</param>
+    /// <param name="move">The move to a distance from the source's mouth [m].</param>
+    /// <param name="otherwise">What to say where the table ends before.</param>
+    internal static Mend Farther(Inspection bench, Predicate<BenchPlan> holds, Func<double, string> move, string otherwise)
+    {
+        int last = (int)(double.Hypot(bench.Plan.Table.Length, bench.Plan.Table.Width) / Step);
+        for (int i = (int)(bench.Distance / Step) + 1; i <= last && ReceiverAt(bench.Plan, i * Step) is { } moved; i += Math.Max(1, i / 20))
+        {
+            if (holds(moved) && bench.Scene.Read(moved.Source, moved.Receiver).Heard.State != ToneState.Drowned)
+            {
+                return Receiver(bench.Plan, i * Step, move(i * Step));
+            }
+        }
+
+        return new Mend(otherwise);
+    }
 
     /// <summary>The bench with the receiver at a distance from the source's mouth [m]; null where there is no table under it.</summary>
     internal static BenchPlan? ReceiverAt(BenchPlan plan, double distance)

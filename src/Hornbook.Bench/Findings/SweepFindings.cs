@@ -14,11 +14,11 @@ internal static class SweepFindings
     /// <summary>Depth from which a polarisation null counts as one [dB].</summary>
     private const double NullDb = 15.0;
 
-    internal static IEnumerable<Finding> Of(Prediction prediction) => prediction.Evaluation switch
+    internal static IEnumerable<Finding> Of(Inspection bench, Prediction prediction) => prediction.Evaluation switch
     {
         BeamWidthEvaluation e when e.HalfPowerWidth is null => [Narrow(prediction, e)],
         DistanceEvaluation e when Math.Abs(e.MouthExponent - 2.0) > BentExponent => [Bent(prediction, e)],
-        AntennaChangeEvaluation e when e.Steps.Any(s => Math.Abs(s.ErrorDb) > GainErrorDb) => [Misread(prediction, e)],
+        AntennaChangeEvaluation e when !IsTrue(e) => [Misread(bench, prediction, e)],
         PolarisationEvaluation e when e.DepthDb < NullDb => [Shallow(prediction, e)],
         _ => [],
     };
@@ -42,14 +42,20 @@ internal static class SweepFindings
             ? new Mend($"Add {InWords.Length(evaluation.InverseSquareOrigin)} to each distance before drawing the curve: it then follows the inverse square.")
             : new Mend($"Begin beyond {InWords.Length(evaluation.Textbook[0].FarZone)}."));
 
-    private static Finding Misread(Prediction prediction, AntennaChangeEvaluation evaluation)
+    private static Finding Misread(Inspection bench, Prediction prediction, AntennaChangeEvaluation evaluation)
     {
         AntennaStep worst = evaluation.Steps.MaxBy(s => Math.Abs(s.ErrorDb))!;
         return new Finding(Severity.Weakens, "gain-misread",
             $"In '{prediction.Demonstration.Name}' the change to '{worst.Antenna}' is received as {InWords.Decibels(worst.ReceivedDb)}, though the gains differ by {InWords.Decibels(worst.PromisedDb)}.",
             "At this distance the near zone takes part of the larger antenna's gain.",
-            new Mend("Move the receiver farther away for this demonstration."));
+            Rearranging.Farther(
+                bench,
+                moved => Prediction.Of(bench.Scene.With(moved), prediction.Demonstration).Evaluation is AntennaChangeEvaluation e && IsTrue(e),
+                distance => $"Move the receiver to {InWords.Length(distance)} from the source's mouth for this demonstration.",
+                "Say so, or show the change with antennas that are smaller: the table is too short for these."));
     }
+
+    private static bool IsTrue(AntennaChangeEvaluation evaluation) => evaluation.Steps.All(step => Math.Abs(step.ErrorDb) <= GainErrorDb);
 
     private static Finding Shallow(Prediction prediction, PolarisationEvaluation evaluation) => new(
         Severity.Weakens,

@@ -35,6 +35,8 @@ public sealed class MendTests
     [InlineData("receiver.z", "2 mm", "antenna-too-low")]
     [InlineData("source.worst_case_power", "300 mW", "edge-inside-keep-out")]
     [InlineData("demonstrations.distance-law.to", "1.7 m", "course-leaves-table")]
+    [InlineData("tone.slope", "2 Hz/V", "pitch-range-small")]
+    [InlineData("tone.slope", "-2 Hz/V", "pitch-range-small")]
     [InlineData("antennas.probe.guide", "WR-42", "guide-below-cutoff")]
     [InlineData("antennas.probe.guide", "WR-187", "guide-overmoded")]
     public void What_is_told_can_be_typed_into_the_file_and_mends_it(string key, string text, string id)
@@ -50,6 +52,8 @@ public sealed class MendTests
     [Theory]
     [InlineData("receiver.x", "32 cm", "mouths-touch")]
     [InlineData("receiver.x", "75 cm", "near-zone")]
+    [InlineData("receiver.x", "65 cm", "gain-misread")]
+    [InlineData("receiver.turn", "80 deg", "not-trusted")]
     [InlineData("source.x", "5 cm", "antenna-overhangs")]
     [InlineData("demonstrations.polarisation.to", "40 deg", "null-not-reached")]
     [InlineData("demonstrations.beam-width.to", "4 deg", "half-power-not-reached")]
@@ -77,6 +81,14 @@ public sealed class MendTests
         Finding bounce = before.First(f => f.Id == "table-bounce");
         Assert.StartsWith("Raise both axes", bounce.Mend!.Move, StringComparison.Ordinal);
         AssertMended(low, before, bounce);
+    }
+
+    [Fact]
+    public void Two_large_horns_are_taken_apart_until_the_waves_between_them_are_weak()
+    {
+        BenchFile near = Example.Edit([BenchChange.ToText("receiver.x", "55 cm"), BenchChange.ToText("receiver.antenna", "large-horn")]);
+        IReadOnlyList<Finding> before = Checking.Check(near.Plan!);
+        AssertMended(near, before, before.First(f => f.Id == "standing-waves"));
     }
 
     private static void AssertMended(BenchFile spoilt, IReadOnlyList<Finding> before, Finding found)
