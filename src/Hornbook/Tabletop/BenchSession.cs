@@ -41,6 +41,7 @@ public sealed class BenchSession : IDisposable
         Strength = new StrengthSheets(maps);
         Strength.Changed += Tell;
         _desk.Changed += TakeFromDesk;
+        _desk.HandMoved += LookAtHand;
         Advice.Changed += Tell;
     }
 
@@ -61,12 +62,12 @@ public sealed class BenchSession : IDisposable
 
     public SheetLayout Sheet { get; private set; }
 
-    public SourceEnd Source => _hand is { Thing.End: BenchEnd.Source } held ? Plan.Source with { Pose = held.Pose } : Plan.Source;
+    public SourceEnd Source => Held is { Thing.End: BenchEnd.Source } held ? Plan.Source with { Pose = held.Pose } : Plan.Source;
 
-    public ReceiverEnd Receiver => _hand is { Thing.End: BenchEnd.Receiver } held ? Plan.Receiver with { Pose = held.Pose } : Plan.Receiver;
+    public ReceiverEnd Receiver => Held is { Thing.End: BenchEnd.Receiver } held ? Plan.Receiver with { Pose = held.Pose } : Plan.Receiver;
 
     /// <summary>The panels at hand, those that lie aside included.</summary>
-    public IReadOnlyList<BenchPanel> Panels => _hand is { Thing.PanelName: { } name } held
+    public IReadOnlyList<BenchPanel> Panels => Held is { Thing.PanelName: { } name } held
         ? [.. Plan.Panels.Select(panel => panel.Name == name ? panel with { Pose = held.Pose } : panel)]
         : Plan.Panels;
 
@@ -91,8 +92,8 @@ public sealed class BenchSession : IDisposable
     /// <summary>The number whose explanation is open, and where the question came from; null where none is.</summary>
     public Asked? Asked { get; private set; }
 
-    /// <summary>Whether something is being moved.</summary>
-    public bool HasInHand => _hand is not null;
+    /// <summary>Whether something is being moved, here or in another window.</summary>
+    public bool HasInHand => Held is not null;
 
     /// <summary>Whether panels can be added, copied and removed.</summary>
     public bool TakesPanels => _desk.Forbids([BenchChange.ToNothing("panels")]) is null;
@@ -111,7 +112,7 @@ public sealed class BenchSession : IDisposable
     /// <summary>Where the far zone of the source's antenna begins, 2D²/λ from its mouth [m].</summary>
     public double NearZone => Scene.Source.FarDistance;
 
-    public Pose PoseOf(BenchThing thing) => _hand is { } held && held.Thing == thing ? held.Pose : PoseIn(Plan, thing);
+    public Pose PoseOf(BenchThing thing) => Held is { } held && held.Thing == thing ? held.Pose : PoseIn(Plan, thing);
 
     public string AntennaOf(BenchEnd end) => end == BenchEnd.Source ? Source.Antenna : Receiver.Antenna;
 
@@ -137,6 +138,7 @@ public sealed class BenchSession : IDisposable
 
         _hand = (thing, held);
         Read();
+        _desk.Hold(new HandOverDesk(thing, held, this));
     }
 
     /// <summary>Puts down what is in hand: one step that can be undone.</summary>
@@ -146,12 +148,14 @@ public sealed class BenchSession : IDisposable
         if (_hand is not { } hand || _desk.Opened != _opened)
         {
             _hand = null; // meanwhile another bench was opened: what was held is not on it
+            _desk.LetGo(this);
             return;
         }
 
         string what = Words.Moving(hand.Thing, PoseIn(Plan, hand.Thing), hand.Pose);
         _hand = null;
         Do(what, BenchChange.ToPose(hand.Thing.Table, hand.Pose), run);
+        _desk.LetGo(this);
     }
 
     /// <summary>Changes values of the bench as one step.</summary>
@@ -245,11 +249,16 @@ public sealed class BenchSession : IDisposable
 
     public void Dispose()
     {
+        _desk.LetGo(this);
         _desk.Changed -= TakeFromDesk;
+        _desk.HandMoved -= LookAtHand;
         Advice.Changed -= Tell;
         Strength.Changed -= Tell;
         Strength.Dispose();
     }
+
+    // The own hand, or another window's.
+    private (BenchThing Thing, Pose Pose)? Held => _hand ?? (_desk.InHand is { } other && other.By != this ? (other.Thing, other.Pose) : null);
 
     private static Pose PoseIn(BenchPlan plan, BenchThing thing) => thing.PanelName is { } name
         ? plan.Panels.First(panel => panel.Name == name).Pose
@@ -272,10 +281,19 @@ public sealed class BenchSession : IDisposable
         if (_hand is { Thing.PanelName: { } name } && Plan.Panels.All(panel => panel.Name != name))
         {
             _hand = null;
+            _desk.LetGo(this);
         }
 
         Read();
     });
+
+    private void LookAtHand()
+    {
+        if (_desk.InHand?.By != this)
+        {
+            OnOwnThread(Read);
+        }
+    }
 
     // Another bench lies on the desk: nothing of what was in hand, measured or asked is about it.
     private void BeginAnew()

@@ -122,12 +122,32 @@ public sealed class BenchSessionTests
     }
 
     [Fact]
+    public void Another_window_on_the_same_desk_shows_what_is_in_hand_and_the_own_hand_comes_first()
+    {
+        BenchDesk desk = new(ExampleBench.File);
+        using BenchSession one = ExampleBench.Session(desk), other = ExampleBench.Session(desk);
+        int told = 0;
+        other.Changed += () => told++;
+        one.Place(BenchEnd.Receiver, one.Receiver.Pose with { Turn = 2.5 });
+        Assert.Equal(2.5, other.Receiver.Pose.Turn);
+        Assert.Equal(one.Reading, other.Reading);
+        Assert.Equal(1, told);
+
+        other.Place(BenchEnd.Receiver, other.Receiver.Pose with { Turn = 2.0 });
+        Assert.Equal(2.0, other.Receiver.Pose.Turn);
+        Assert.Equal(2.5, one.Receiver.Pose.Turn); // derived: held there
+        other.Release();
+        one.Release();
+        Assert.Equal(2.5, other.Receiver.Pose.Turn, 2); // derived: put down last, in the file to a tenth of a degree
+        Assert.False(other.HasInHand);
+    }
+
+    [Fact]
     public void Another_window_on_the_same_desk_shows_the_step()
     {
         BenchDesk desk = new(ExampleBench.File);
         using BenchSession one = ExampleBench.Session(desk), other = ExampleBench.Session(desk);
         one.Place(BenchEnd.Source, one.PoseOf(BenchEnd.Source) with { Turn = 0.5 });
-        Assert.NotEqual(one.Reading, other.Reading);
         one.Release();
         Assert.Equal(one.Reading, other.Reading);
         // What it has in hand meanwhile stays in its hand.

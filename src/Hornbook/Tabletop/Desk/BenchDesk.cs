@@ -26,22 +26,45 @@ public sealed class BenchDesk
     public BenchDesk(BenchDesk other)
     {
         ArgumentNullException.ThrowIfNull(other);
-        (_time, Opened, Now) = (other._time, other.Opened, other.Now);
+        (_time, Opened, Now, InHand) = (other._time, other.Opened, other.Now, other.InHand);
     }
 
     /// <summary>Raised after each change, on the thread that made it.</summary>
     public event Action? Changed;
+
+    /// <summary>Raised when something is held elsewhere than before, or by nobody any more, on the thread of who holds it.</summary>
+    public event Action? HandMoved;
 
     /// <summary>The bench as it was when it was opened.</summary>
     public BenchStep Opened { get; private set; }
 
     public DeskState Now { get; private set; }
 
+    /// <summary>What is held over the desk, for the other windows to see; of two hands the one that moved last. Null where nothing is.</summary>
+    public HandOverDesk? InHand { get; private set; }
+
     /// <summary>So many steps can be taken back at least; those before are forgotten now and then. All, unless it is said.</summary>
     public int MostSteps { get; init; } = int.MaxValue;
 
     /// <summary>Why a change may not be made here; asked before each, and null where it may. Nothing is forbidden on the presenter's own desk.</summary>
     public Func<IReadOnlyList<BenchChange>, string?> Forbids { get; init; } = static _ => null;
+
+    /// <summary>Shows the other windows what is held here.</summary>
+    public void Hold(HandOverDesk hand)
+    {
+        InHand = hand;
+        HandMoved?.Invoke();
+    }
+
+    /// <summary>What was held here is put down, or dropped.</summary>
+    public void LetGo(object by)
+    {
+        if (InHand?.By == by)
+        {
+            InHand = null;
+            HandMoved?.Invoke();
+        }
+    }
 
     /// <summary>Changes values of the bench as one step.</summary>
     /// <param name="what">What is done, as undo names it.</param>
@@ -132,13 +155,13 @@ public sealed class BenchDesk
         return true;
     }
 
-    /// <summary>Lays what another desk has on this one, with its history, so that both show the same.</summary>
+    /// <summary>Lays what another desk has on this one, with its history and what is held over it, so that both show the same.</summary>
     public void Mirror(BenchDesk other)
     {
         ArgumentNullException.ThrowIfNull(other);
         lock (_gate)
         {
-            (Opened, Now) = (other.Opened, other.Now);
+            (Opened, Now, InHand) = (other.Opened, other.Now, other.InHand);
         }
 
         Changed?.Invoke();
@@ -188,6 +211,7 @@ public sealed class BenchDesk
     private void Lay(BenchStep opened, Scene scene)
     {
         Opened = opened;
+        InHand = null;
         Now = new DeskState(new History<BenchStep>(opened), scene);
     }
 

@@ -28,6 +28,7 @@ public sealed class GuestBench : IDisposable
         (_presenter, _work, _time) = (presenter, work, time);
         Desk = new BenchDesk(presenter.Desk) { Forbids = Forbidden, MostSteps = MostSteps };
         _presenter.Desk.Changed += Follow;
+        _presenter.Desk.HandMoved += Follow;
     }
 
     public BenchDesk Desk { get; }
@@ -59,6 +60,7 @@ public sealed class GuestBench : IDisposable
     {
         _gone = true;
         _presenter.Desk.Changed -= Follow;
+        _presenter.Desk.HandMoved -= Follow;
         _own?.Dispose();
     }
 

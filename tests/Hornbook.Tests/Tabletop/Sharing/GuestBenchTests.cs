@@ -36,6 +36,43 @@ public sealed class GuestBenchTests : IDisposable
     }
 
     [Fact]
+    public async Task What_the_presenter_has_in_hand_a_guest_sees_on_its_way_and_where_it_is_put_down()
+    {
+        using BenchSession presenter = new(_presenter.Desk, _presenter.Advice);
+        TaskCompletionSource turned = new();
+        _window.Changed += () =>
+        {
+            if (Math.Abs(_window.Receiver.Pose.Turn - 2.5) < 1e-12)
+            {
+                turned.TrySetResult();
+            }
+        };
+        foreach (double turn in new[] { 2.9, 2.7, 2.5 }) // derived: on the way; nothing is put down
+        {
+            presenter.Place(BenchEnd.Receiver, presenter.Receiver.Pose with { Turn = turn });
+        }
+
+        await turned.Task.WaitAsync(TimeSpan.FromSeconds(20.0), TestContext.Current.CancellationToken);
+        Assert.Equal(presenter.Reading.Link, _window.Reading.Link);
+        Assert.False(_window.History.CanUndo);
+
+        presenter.Release();
+        await Eventually(() => _guest.Desk.Now == _presenter.Desk.Now && !_window.HasInHand);
+        Assert.Equal(_presenter.Desk.Now.Reading, _window.Reading);
+    }
+
+    [Fact]
+    public async Task What_is_dropped_with_its_window_is_back_where_it_was()
+    {
+        BenchSession presenter = new(_presenter.Desk, _presenter.Advice);
+        presenter.Place(BenchEnd.Receiver, presenter.Receiver.Pose with { Turn = 2.5 });
+        await Eventually(() => _window.HasInHand);
+        presenter.Dispose();
+        await Eventually(() => !_window.HasInHand);
+        Assert.Equal(_presenter.Desk.Now.Plan.Receiver.Pose, _window.Receiver.Pose);
+    }
+
+    [Fact]
     public void Who_looks_on_moves_nothing()
     {
         Pose elsewhere = _window.Receiver.Pose with { Turn = 1.0 }; // derived: anywhere else
@@ -120,4 +157,15 @@ public sealed class GuestBenchTests : IDisposable
     }
 
     private void Presenter(string x) => Assert.Null(_presenter.Desk.Edit("moving", [BenchChange.ToText("receiver.x", x)]));
+
+    // What a guest sees comes at its own pace, on a thread of its own.
+    private static async Task Eventually(Func<bool> holds)
+    {
+        for (int i = 0; i < 400 && !holds(); i++)
+        {
+            await Task.Delay(50, TestContext.Current.CancellationToken);
+        }
+
+        Assert.True(holds());
+    }
 }
