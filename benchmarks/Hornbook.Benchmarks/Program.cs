@@ -22,6 +22,12 @@ if (args is ["classroom-cost", string shared, string guests, string seconds])
     return;
 }
 
+if (args is ["looking-on-cost", string seen, string onlookers, string moves])
+{
+    await LookingOnCost.WriteAsync(seen, int.Parse(onlookers, CultureInfo.InvariantCulture), int.Parse(moves, CultureInfo.InvariantCulture));
+    return;
+}
+
 if (args is [GuestClass.Command, string invitation, string count, string lasting])
 {
     await GuestClass.RunAsync(new Uri(invitation), int.Parse(count, CultureInfo.InvariantCulture), TimeSpan.FromSeconds(double.Parse(lasting, CultureInfo.InvariantCulture)));

@@ -15,10 +15,8 @@ internal static class ClassroomCost
     /// <summary>Serves a bench to a class of so many for so long, and prints processor time and memory before, during and after.</summary>
     internal static async Task WriteAsync(string path, int guests, TimeSpan lasting)
     {
-        string bench = Path.Combine(Directory.CreateTempSubdirectory("hornbook-class").FullName, Path.GetFileName(path));
-        File.Copy(path, bench);
         Share share = new([IPAddress.Parse("127.0.0.2")]);
-        await using WebApplication app = TabletopHost.Build(BenchFile.Read(bench), new BenchHome(bench, bench), port: 0, share);
+        await using WebApplication app = Serve(path, share);
         await app.StartAsync();
         Memory("before");
         using Process children = Process.Start(new ProcessStartInfo(Environment.ProcessPath!, [.. Own(), GuestClass.Command, share.Invitations(app.Urls).Single(),
@@ -35,13 +33,21 @@ internal static class ClassroomCost
             }
             catch (OperationCanceledException)
             {
-                Memory(string.Create(CultureInfo.InvariantCulture, $"{clock.Elapsed.TotalSeconds:0} s, {share.Seats.Taken} guests"));
+                Print(string.Create(CultureInfo.InvariantCulture, $"{clock.Elapsed.TotalSeconds:0} s, {share.Seats.Taken} guests"), GCKind.Any);
             }
         }
 
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"processor time of the program: {100.0 * ((Environment.CpuUsage.TotalTime - used) / clock.Elapsed):0} % of one core"));
         Memory("gone");
         await app.StopAsync();
+    }
+
+    /// <summary>A copy of a bench, served from a folder of its own.</summary>
+    internal static WebApplication Serve(string path, Share share)
+    {
+        string bench = Path.Combine(Directory.CreateTempSubdirectory("hornbook-class").FullName, Path.GetFileName(path));
+        File.Copy(path, bench);
+        return TabletopHost.Build(BenchFile.Read(bench), new BenchHome(bench, bench), port: 0, share);
     }
 
     // Started with "dotnet hornbook.dll" or as a program of its own.
@@ -53,7 +59,10 @@ internal static class ClassroomCost
         GC.Collect();
         GC.WaitForPendingFinalizers();
         GC.Collect();
-        double heap = GC.GetGCMemoryInfo(GCKind.FullBlocking).HeapSizeBytes / 1e6;
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{when,-20} heap {heap,7:0.0} MB, working set {Environment.WorkingSet / 1e6,7:0} MB"));
+        Print(when, GCKind.FullBlocking);
     }
+
+    // While a class is at work nothing is collected for the sake of a number: it would stop every guest, and be what is measured.
+    private static void Print(string when, GCKind collection) => Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+        $"{when,-20} heap {GC.GetGCMemoryInfo(collection).HeapSizeBytes / 1e6,7:0.0} MB, working set {Environment.WorkingSet / 1e6,7:0} MB"));
 }

@@ -10,7 +10,7 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace Hornbook.Benchmarks.Classroom;
 
-/// <summary>A guest without a screen: takes a copy, lets it sound, drags the receiver about, and times each move until the tone is told the new frequency.</summary>
+/// <summary>A guest without a screen: lets the bench sound, and times each move until the tone is told the new frequency, of a copy of its own or of the presenter's hand.</summary>
 internal sealed partial class Guest : IAsyncDisposable
 {
     private readonly HubConnection _page;
@@ -41,7 +41,9 @@ internal sealed partial class Guest : IAsyncDisposable
     internal IReadOnlyList<double> Waits => _waits;
 
     /// <summary>Comes in by an invitation and gets everything ready.</summary>
-    internal static async Task<Guest> EnterAsync(Uri invitation)
+    /// <param name="invitation">The address with its key.</param>
+    /// <param name="takesCopy">Whether it moves a copy of its own, else it looks on.</param>
+    internal static async Task<Guest> EnterAsync(Uri invitation, bool takesCopy)
     {
         CookieContainer cookies = new();
         HttpClient http = new(new HttpClientHandler { CookieContainer = cookies });
@@ -49,9 +51,12 @@ internal sealed partial class Guest : IAsyncDisposable
         Uri address = new(invitation, "/");
         string html = await http.GetStringAsync(address);
         Guest guest = new(http, cookies, address);
-        await guest.BeginAsync(address, html);
+        await guest.BeginAsync(address, html, takesCopy);
         return guest;
     }
+
+    /// <summary>The presenter has moved something: the next tone is that of this move.</summary>
+    internal void Expect(long since) => Volatile.Write(ref _moved, since);
 
     /// <summary>Drags for a while, a move each so often, and puts down after two dozen moves.</summary>
     internal async Task DragAsync(TimeSpan lasting, TimeSpan pace, Random random)
@@ -80,7 +85,7 @@ internal sealed partial class Guest : IAsyncDisposable
         _http.Dispose();
     }
 
-    private async Task BeginAsync(Uri address, string html)
+    private async Task BeginAsync(Uri address, string html, bool takesCopy)
     {
         await _page.StartAsync();
         string state = State().Match(html) is { Success: true } kept ? kept.Groups[1].Value : string.Empty;
@@ -90,7 +95,11 @@ internal sealed partial class Guest : IAsyncDisposable
             .Select((root, i) => $$"""{"type":"add","ssrComponentId":{{i + 1}},"marker":{{root.Groups[1].Value}}}"""));
         await _page.SendAsync("UpdateRootComponents", $$"""{"batchId":0,"operations":[{{roots}}]}""", state);
         await UntilAsync(() => _handsId != 0 && _eventsId != 0);
-        await ClickAsync("take-copy");
+        if (takesCopy)
+        {
+            await ClickAsync("take-copy");
+        }
+
         await ClickAsync("sound");
         await Task.Delay(500);
     }

@@ -20,16 +20,22 @@ internal static class GuestClass
         List<Guest> guests = [];
         for (int i = 0; i < count; i++)
         {
-            guests.Add(await Guest.EnterAsync(invitation));
+            guests.Add(await Guest.EnterAsync(invitation, takesCopy: true));
         }
 
         await Task.WhenAll(guests.Select((guest, i) => guest.DragAsync(lasting, Pace, new Random(i))));
-        double[] waits = [.. guests.SelectMany(guest => guest.Waits)];
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"{count,3} guests, {waits.Length,6} moves: median {waits.Median(),6:0.0} ms, 95 % {waits.Quantile(0.95),6:0.0} ms, 99 % {waits.Quantile(0.99),6:0.0} ms, most {waits.Max(),6:0.0} ms, {waits.Count(wait => wait > Target)} above {Target} ms"));
+        Print(guests);
         foreach (Guest guest in guests)
         {
             await guest.DisposeAsync();
         }
+    }
+
+    /// <summary>Prints how long a class waited.</summary>
+    internal static void Print(IReadOnlyList<Guest> guests)
+    {
+        double[] waits = [.. guests.SelectMany(guest => guest.Waits)];
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"{guests.Count,3} guests, {waits.Length,6} moves: median {waits.Median(),6:0.0} ms, 95 % {waits.Quantile(0.95),6:0.0} ms, 99 % {waits.Quantile(0.99),6:0.0} ms, most {waits.Max(),6:0.0} ms, {waits.Count(wait => wait > Target)} above {Target} ms"));
     }
 }

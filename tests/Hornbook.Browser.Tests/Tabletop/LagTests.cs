@@ -22,6 +22,37 @@ public sealed class LagTests(ServedPage served, ITestOutputHelper output)
         z = "40 cm"
         """;
 
+    // Three panels, of which each hears the others and the table top: a solution takes 70 to 100 ms on two cores.
+    private const string Heavy = """
+
+        [panels.first]
+        kind = "metal plate"
+        width = "150 mm"
+        height = "150 mm"
+        x = "80 cm"
+        z = "40 cm"
+
+        [panels.second]
+        kind = "metal plate"
+        width = "150 mm"
+        height = "150 mm"
+        x = "90 cm"
+        y = "20 cm"
+        z = "40 cm"
+        turn = "40 deg"
+
+        [panels.pane]
+        kind = "sheet"
+        width = "150 mm"
+        height = "150 mm"
+        material = "glass"
+        thickness = "4 mm"
+        x = "1 m"
+        y = "-20 cm"
+        z = "40 cm"
+        turn = "30 deg"
+        """;
+
     // Notes when the pointer moves, when the thing is drawn elsewhere, and when the pitch of the oscillator is set.
     private const string Watch = """
         drawn => {
@@ -58,10 +89,31 @@ public sealed class LagTests(ServedPage served, ITestOutputHelper output)
     {
         string file = served.NewFile();
         await File.AppendAllTextAsync(file, Grid, TestContext.Current.CancellationToken);
+        (double[] drawn, double[] heard) = await DraggedAsync(file, thing);
+        Assert.True(drawn.Length > 30 && heard.Length > 30, $"{drawn.Length} drawings and {heard.Length} tones");
+        Assert.InRange(Quantile(heard, 0.5), 0.0, 250.0);
+    }
+
+    [Fact]
+    public async Task On_a_heavy_bench_the_drawing_follows_the_hand_and_the_tone_comes_after()
+    {
+        string file = served.NewFile();
+        string text = await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(
+            file, text.Replace("[table]", "[table]\nmaterial = \"wood\"\nthickness = \"25 mm\"", StringComparison.Ordinal) + Heavy, TestContext.Current.CancellationToken);
+        (double[] drawn, double[] heard) = await DraggedAsync(file, "panel-first-plan");
+        Assert.True(drawn.Length > 30, $"{drawn.Length} drawings");
+        Assert.InRange(Quantile(drawn, 0.5), 0.0, 50.0);
+        Assert.NotEmpty(heard);
+    }
+
+    // A thing is dragged in sixty steps with the sound on; how long until it is drawn elsewhere, and until another tone is set.
+    private async Task<(double[] Drawn, double[] Heard)> DraggedAsync(string file, string thing)
+    {
         BenchPage page = await served.OpenAsync(address: await served.ServeAsync(file));
         await page.Window.UncheckAsync("#snap");
         await page.Window.ClickAsync("#sound");
-        await Assertions.Expect(page.Window.Locator("#findings progress")).ToHaveCountAsync(0);
+        await Assertions.Expect(page.Window.Locator("#findings progress")).ToHaveCountAsync(0, new() { Timeout = 60_000 });
         await page.Window.EvaluateAsync(Watch, $"#{thing}");
 
         (float x, float y) = await page.MiddleAsync($"#{thing}");
@@ -78,8 +130,8 @@ public sealed class LagTests(ServedPage served, ITestOutputHelper output)
         double[] moved = [.. Of("moved").Skip(1)], drawn = Lags(moved, Of("drawn")), heard = Lags(moved, Of("heard"));
         Print($"{thing} drawn", drawn);
         Print($"{thing} heard", heard);
-        Assert.True(drawn.Length > 30 && heard.Length > 30, $"{drawn.Length} drawings and {heard.Length} tones for {moved.Length} moves");
-        Assert.InRange(Quantile(heard, 0.5), 0.0, 250.0);
+        output.WriteLine($"{Of("heard").Length} tones for {moved.Length} moves");
+        return (drawn, Of("heard").Length > 0 ? heard : []);
 
         double[] Of(string what) => [.. times.GetProperty(what).EnumerateArray().Select(time => time.GetDouble())];
     }

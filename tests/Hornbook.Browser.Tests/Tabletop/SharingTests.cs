@@ -61,6 +61,22 @@ public sealed class SharingTests(ServedPage served) : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_guest_sees_a_thing_while_the_presenter_drags_it()
+    {
+        BenchPage presenter = await served.OpenAsync(address: Presenters);
+        BenchPage guest = await served.OpenAsync(Screen.Phone, Invitation.AbsoluteUri);
+        string before = await guest.Window.InputValueAsync("#receiver-along");
+        (float x, float y) = await presenter.MiddleAsync("#receiver-plan");
+        await presenter.Window.Mouse.MoveAsync(x, y);
+        await presenter.Window.Mouse.DownAsync();
+        await presenter.Window.Mouse.MoveAsync(x - 80, y, new() { Steps = 8 });
+        await Assertions.Expect(guest.Window.Locator("#receiver-along")).Not.ToHaveValueAsync(before);
+        await Assertions.Expect(guest.Window.Locator("#receiver-along")).ToHaveValueAsync(await presenter.Window.InputValueAsync("#receiver-along"));
+        Assert.Contains("x = \"1.2 m\"", await File.ReadAllTextAsync(_file, TestContext.Current.CancellationToken), StringComparison.Ordinal); // derived: as in the example; nothing is put down
+        await presenter.Window.Mouse.UpAsync();
+    }
+
+    [Fact]
     public async Task Without_the_key_nobody_comes_in_and_with_it_nobody_comes_to_the_files()
     {
         IPage window = await served.WindowAsync(Screen.Phone);
