@@ -77,19 +77,19 @@ public sealed class CurrentSamples
         Array.ConvertAll(chosen, i => _points[i]), Array.ConvertAll(chosen, i => _electric[i]), Array.ConvertAll(chosen, i => _magnetic[i]));
 
     /// <summary>These currents and others at the same points times a factor; none count as zero.</summary>
-    internal CurrentSamples Plus(CurrentSamples other, Complex factor)
-    {
-        if (other.Count == 0)
-        {
-            return this;
-        }
+    internal CurrentSamples Plus(CurrentSamples other, Complex factor) => Plus([(other, factor)]);
 
-        ComplexVector[] electric = new ComplexVector[Count];
-        ComplexVector[] magnetic = new ComplexVector[Count];
-        for (int i = 0; i < Count; i++)
+    /// <summary>These currents and several others at the same points, each times a factor; none count as zero.</summary>
+    internal CurrentSamples Plus(ReadOnlySpan<(CurrentSamples Other, Complex Factor)> others)
+    {
+        ComplexVector[] electric = [.. _electric], magnetic = [.. _magnetic];
+        foreach ((CurrentSamples other, Complex factor) in others)
         {
-            electric[i] = _electric[i] + (other._electric[i] * factor);
-            magnetic[i] = _magnetic[i] + (other._magnetic[i] * factor);
+            for (int i = 0; i < other.Count; i++)
+            {
+                electric[i] += other._electric[i] * factor;
+                magnetic[i] += other._magnetic[i] * factor;
+            }
         }
 
         return new CurrentSamples(_points, electric, magnetic);

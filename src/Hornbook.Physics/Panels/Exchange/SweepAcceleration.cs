@@ -14,8 +14,7 @@ internal sealed class SweepAcceleration
     // Of the square of a step of length one: steps that point the same way to rounding share their part instead of fighting over it.
     private const double Ridge = 1e-12;
 
-    // From one sweep to the next: by how much the result moved, and by how much its change.
-    private readonly List<(CurrentSamples[] Result, CurrentSamples[] Change)> _steps = [];
+    private readonly List<Step> _steps = [];
     private (CurrentSamples[] Result, CurrentSamples[] Change)? _latest;
 
     /// <summary>What to put into the next sweep.</summary>
@@ -31,25 +30,19 @@ internal sealed class SweepAcceleration
         }
 
         Vector<Complex> shares = Shares(change);
-        CurrentSamples[] next = after;
-        for (int i = 0; i < _steps.Count; i++)
-        {
-            next = Combined(next, _steps[i].Result, -shares[i]);
-        }
-
-        return next;
+        return [.. after.Select((panel, i) => panel.Plus([.. _steps.Select((step, k) => (step.Result[i], -shares[k]))]))];
     }
 
     // The steps whose changes together come closest to the last one, each measured by its own length: how strong the source is must not matter.
     private Vector<Complex> Shares(CurrentSamples[] change)
     {
-        double[] lengths = [.. _steps.Select(step => Math.Sqrt(Inner(step.Change, step.Change).Real))];
+        double[] lengths = [.. _steps.Select(step => step.Length)];
         Matrix<Complex> gram = Matrix<Complex>.Build.Dense(_steps.Count, _steps.Count);
         for (int i = 0; i < _steps.Count; i++)
         {
             for (int j = 0; j < i; j++)
             {
-                gram[i, j] = Inner(_steps[i].Change, _steps[j].Change) / (lengths[i] * lengths[j]);
+                gram[i, j] = _steps[i].WithEarlier[j] / (lengths[i] * lengths[j]);
                 gram[j, i] = Complex.Conjugate(gram[i, j]);
             }
 
@@ -65,9 +58,10 @@ internal sealed class SweepAcceleration
         if (_latest is { } latest)
         {
             CurrentSamples[] step = Combined(change, latest.Change, -1.0);
-            if (Inner(step, step).Real > 0.0)
+            double squared = Inner(step, step).Real;
+            if (squared > 0.0)
             {
-                _steps.Add((Combined(after, latest.Result, -1.0), step));
+                _steps.Add(new Step(Combined(after, latest.Result, -1.0), step, Math.Sqrt(squared), [.. _steps.Select(earlier => Inner(step, earlier.Change))]));
             }
         }
 
@@ -75,8 +69,16 @@ internal sealed class SweepAcceleration
         if (_steps.Count > MostSteps)
         {
             _steps.RemoveAt(0);
+            _steps.ForEach(step => step.WithEarlier.RemoveAt(0));
         }
     }
+
+    /// <summary>From one sweep to the next.</summary>
+    /// <param name="Result">By how much the result moved.</param>
+    /// <param name="Change">By how much its change did.</param>
+    /// <param name="Length">Of that.</param>
+    /// <param name="WithEarlier">Its products with those of the steps before it, which do not change.</param>
+    private sealed record Step(CurrentSamples[] Result, CurrentSamples[] Change, double Length, List<Complex> WithEarlier);
 
     private static CurrentSamples[] Combined(CurrentSamples[] a, CurrentSamples[] b, Complex factor) =>
         [.. a.Zip(b, (first, second) => first.Plus(second, factor))];
