@@ -16,11 +16,11 @@ internal sealed class CourseWaves
     private const int FewestSettings = 33;
     private const int FirstStride = 16;
 
-    // Solved settings on either side that an interpolation goes through. Two need more settings in all; with more, the last digits, which are not smooth, begin to tell.
+    // Solved settings on either side that an interpolation goes through. With two, up to half as many more have to be solved.
     private const int Side = 3;
 
     // By how much the link's wave may miss what was foreseen half-way between two settings: a tenth of a decibel, or 64 dB below the strongest of the course.
-    // It is then a node itself, so that what is left is a fraction of that: at most a twentieth of a decibel wherever it was measured (docs/performance.md).
+    // It is then solved itself, so that what is left is a fraction of that: at most 0.06 dB wherever the bench settles (docs/performance.md).
     private const double Tolerance = 1.2e-2;
     private const double Floor = 6e-4;
 
@@ -129,7 +129,8 @@ internal sealed class CourseWaves
         return PanelWaves.Mixed(Array.ConvertAll(nodes, node => _solved[node]), shares);
     }
 
-    // Lagrange: what each of the nearest solved settings has a share of in the polynomial through them.
+    // Lagrange: the share that each of the nearest solved settings has in the polynomial through them. Shares, because waves and the currents of thousands of cells are mixed alike;
+    // the library interpolates numbers only.
     private (int[] Nodes, double[] Shares) Near(int setting)
     {
         int[] all = [.. _solved.Keys];

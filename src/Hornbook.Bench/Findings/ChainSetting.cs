@@ -56,7 +56,7 @@ internal static class ChainSetting
         if (Steps(chain with { Tone = tone }, curve) >= enough)
         {
             string text = $"{InWords.Rounded(slope, 2)} {unit}";
-            return new Mend($"Let the tone change by {text.Replace("/", " for each ", StringComparison.Ordinal)}.", "tone.slope", InWords.Typed(text));
+            return new Mend($"Let the tone change by {text.Replace("/V", " for each volt", StringComparison.Ordinal)}.", "tone.slope", InWords.Typed(text));
         }
 
         double strongest = curve.Strongest.Reading.ReceivedPower;

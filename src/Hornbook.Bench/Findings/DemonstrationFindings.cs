@@ -12,14 +12,14 @@ internal static class DemonstrationFindings
     /// <summary>Share of a curve that may be clipped before the demonstration is about the clipping.</summary>
     private const double ClippedShare = 0.1;
 
-    internal static IEnumerable<Finding> Of(Inspection bench) => bench.Predictions.SelectMany(p => Of(bench, bench.Plan.Detection, p));
+    internal static IEnumerable<Finding> Of(Inspection bench) => bench.Predictions.SelectMany(p => Of(bench, p));
 
-    private static IEnumerable<Finding> Of(Inspection bench, DetectionChain chain, Prediction prediction) =>
+    private static IEnumerable<Finding> Of(Inspection bench, Prediction prediction) =>
     [
-        .. Clipped(chain, prediction),
-        .. Drowned(chain, prediction),
-        .. Range(bench, chain, prediction),
-        .. ToneFindings.Detector(chain, prediction.Curve.Strongest.Reading.ReceivedPower, $"At the strongest of '{prediction.Demonstration.Name}'"),
+        .. Clipped(bench.Plan.Detection, prediction),
+        .. Drowned(bench.Plan.Detection, prediction),
+        .. Range(bench, prediction),
+        .. ToneFindings.Detector(bench.Plan.Detection, prediction.Curve.Strongest.Reading.ReceivedPower, $"At the strongest of '{prediction.Demonstration.Name}'"),
         .. SweepFindings.Of(bench, prediction),
     ];
 
@@ -61,7 +61,7 @@ internal static class DemonstrationFindings
         }
     }
 
-    private static IEnumerable<Finding> Range(Inspection bench, DetectionChain chain, Prediction prediction)
+    private static IEnumerable<Finding> Range(Inspection bench, Prediction prediction)
     {
         double steps = Hearing.StepsOf(prediction.Curve);
         if (steps < FewSteps && !prediction.Curve.Points.All(p => p.Reading.Heard.State == ToneState.Clipped))
@@ -69,7 +69,7 @@ internal static class DemonstrationFindings
             yield return new Finding(steps < FewSteps / 4.0 ? Severity.Spoils : Severity.Weakens, "pitch-range-small",
                 $"'{prediction.Demonstration.Name}' moves the pitch by {InWords.Steps(steps)} only.",
                 "Much of the audience will not be sure that anything changed.",
-                ChainSetting.MoreSteps(chain, prediction.Curve, bench.Predictions.Max(p => p.Curve.Strongest.Reading.ReceivedPower), FewSteps));
+                ChainSetting.MoreSteps(bench.Plan.Detection, prediction.Curve, bench.Predictions.Max(p => p.Curve.Strongest.Reading.ReceivedPower), FewSteps));
         }
     }
 }

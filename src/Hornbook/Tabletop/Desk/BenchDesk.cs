@@ -52,18 +52,28 @@ public sealed class BenchDesk
     /// <summary>Shows the other windows what is held here.</summary>
     public void Hold(HandOverDesk hand)
     {
-        InHand = hand;
+        lock (_gate)
+        {
+            InHand = hand;
+        }
+
         HandMoved?.Invoke();
     }
 
     /// <summary>What was held here is put down, or dropped.</summary>
     public void LetGo(object by)
     {
-        if (InHand?.By == by)
+        lock (_gate)
         {
+            if (InHand?.By != by)
+            {
+                return;
+            }
+
             InHand = null;
-            HandMoved?.Invoke();
         }
+
+        HandMoved?.Invoke();
     }
 
     /// <summary>Changes values of the bench as one step.</summary>

@@ -41,6 +41,7 @@ public sealed class FringeKernelTests
             FringeCurrent fringe = Fringe(wave);
             EdgeLink link = new(0, 0, breadths * 0.005, 0.005, ahead, spreading);
             ComplexVector narrow = OneCell.Of<Lanes128>(fringe, link);
+            // Derived: the same sums in another order, so roundings only.
             foreach (ComplexVector wide in new[] { OneCell.Of<Lanes256>(fringe, link), OneCell.Of<Lanes512>(fringe, link), OneCell.Of(fringe, link) })
             {
                 Close.Absolute(0.0, Math.Sqrt((wide + (narrow * -1.0)).SquaredMagnitude / narrow.SquaredMagnitude), 1e-11);
