@@ -15,7 +15,7 @@ public static class Browsers
                 await tone.InvokeVoidAsync("stop");
             }
         }
-        catch (JSDisconnectedException)
+        catch (Exception gone) when (Left(gone))
         {
             // The window is closed.
         }
@@ -33,9 +33,12 @@ public static class Browsers
         {
             await module.DisposeAsync();
         }
-        catch (JSDisconnectedException)
+        catch (Exception gone) when (Left(gone))
         {
             // The window is closed: there is nothing left to give back to.
         }
     }
+
+    // A call that was on its way while the visitor left is cancelled instead of refused.
+    private static bool Left(Exception thrown) => thrown is JSDisconnectedException or OperationCanceledException;
 }

@@ -7,15 +7,16 @@ namespace Hornbook.Browser.Tests.Tabletop;
 [Trait("Cost", "Slow")]
 public sealed class SavingTests(ServedPage served)
 {
+    private const string Moved = "x = \"1.1 m\"";
+
     [Fact]
     public async Task A_move_is_saved_by_itself_and_an_editors_change_appears_on_the_page()
     {
         (BenchPage page, string path) = await OpenAsync();
-        await page.Window.FillAsync("#receiver-along", "110");
-        await page.Window.Keyboard.PressAsync("Enter");
+        await MoveTheReceiverAsync(page);
         await KeptAsync(page, "safe");
         string text = await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken);
-        Assert.Equal(ExampleBench.File.Text.Replace("x = \"1.2 m\"", "x = \"1.1 m\"", StringComparison.Ordinal), text);
+        Assert.Equal(ExampleBench.File.Text.Replace("x = \"1.2 m\"", Moved, StringComparison.Ordinal), text);
 
         await File.WriteAllTextAsync(path, text.Replace("title = \"Evening bench\"", "title = \"Night bench\"", StringComparison.Ordinal), TestContext.Current.CancellationToken);
         await Assertions.Expect(page.Window.Locator("h1")).ToHaveTextAsync("Night bench");
@@ -27,8 +28,7 @@ public sealed class SavingTests(ServedPage served)
     {
         (BenchPage page, string path) = await OpenAsync();
         File.SetAttributes(path, FileAttributes.ReadOnly); // so that the page's own change cannot be written yet
-        await page.Window.FillAsync("#receiver-along", "110");
-        await page.Window.Keyboard.PressAsync("Enter");
+        await MoveTheReceiverAsync(page);
         await KeptAsync(page, "failed");
         await Assertions.Expect(page.Window.Locator("#file-trouble")).ToContainTextAsync("read-only");
         await page.FieldBecomesAsync("receiver-along", 110.0, 1e-9);
@@ -44,17 +44,38 @@ public sealed class SavingTests(ServedPage served)
     }
 
     [Fact]
-    public async Task What_could_not_be_saved_is_saved_at_a_button()
+    public async Task What_could_not_be_saved_is_saved_by_itself_once_it_can_be()
     {
         (BenchPage page, string path) = await OpenAsync();
         File.SetAttributes(path, FileAttributes.ReadOnly);
-        await page.Window.FillAsync("#receiver-along", "110");
-        await page.Window.Keyboard.PressAsync("Enter");
+        await MoveTheReceiverAsync(page);
         await KeptAsync(page, "failed");
         File.SetAttributes(path, FileAttributes.Normal);
+        await KeptAsync(page, "safe");
+        Assert.Contains(Moved, await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_could_not_be_saved_is_saved_at_a_button()
+    {
+        // A folder that is not there is not watched, so that nothing but the button can be what saves.
+        string path = served.NewFile();
+        string folder = Path.Combine(Path.GetDirectoryName(path)!, "copies");
+        string copy = Path.Combine(folder, "evening-bench.toml");
+        await File.WriteAllTextAsync(folder, "a file stands where the folder should be", TestContext.Current.CancellationToken);
+        BenchPage page = await served.OpenAsync(address: await served.ServeAsync(path, copy));
+        await MoveTheReceiverAsync(page);
+        await KeptAsync(page, "failed");
+        File.Delete(folder);
         await page.Window.ClickAsync("#retry");
         await KeptAsync(page, "safe");
-        Assert.Contains("x = \"1.1 m\"", await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Contains(Moved, await File.ReadAllTextAsync(copy, TestContext.Current.CancellationToken), StringComparison.Ordinal);
+    }
+
+    private static async Task MoveTheReceiverAsync(BenchPage page)
+    {
+        await page.Window.FillAsync("#receiver-along", "110");
+        await page.Window.Keyboard.PressAsync("Enter");
     }
 
     private static Task KeptAsync(BenchPage page, string state) => Assertions.Expect(page.Window.Locator("#kept")).ToHaveAttributeAsync("data-kept", state);

@@ -70,10 +70,12 @@ public sealed class ServedPage : IAsyncLifetime
     }
 
     /// <summary>A program of its own with a bench on its desk; returns the page's address.</summary>
-    public async Task<string> ServeAsync(string? path = null)
+    /// <param name="path">The bench; null for a new copy of the example.</param>
+    /// <param name="keptIn">The file that is written, where it is another one.</param>
+    public async Task<string> ServeAsync(string? path = null, string? keptIn = null)
     {
         string file = path ?? NewFile();
-        WebApplication app = TabletopHost.Build(BenchFile.Read(file), new BenchHome(file, file), port: 0);
+        WebApplication app = TabletopHost.Build(BenchFile.Read(file), new BenchHome(file, keptIn ?? file), port: 0);
         _apps.Add(app);
         await app.StartAsync();
         return app.Urls.Single();
