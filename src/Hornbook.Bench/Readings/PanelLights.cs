@@ -4,6 +4,7 @@ using Hornbook.Bench.Layout;
 using Hornbook.Physics;
 using Hornbook.Physics.Antennas;
 using Hornbook.Physics.Panels;
+using Hornbook.Physics.Panels.Sheets;
 
 namespace Hornbook.Bench.Readings;
 
@@ -21,8 +22,9 @@ internal sealed class PanelLights(double frequency, double refinement = 1.0)
     // Of this, the mouth throws a fifth forward again: less than a tenth of a decibel.
     private const double LeastEcho = 0.05;
 
-    // A table top casts no shadow where anybody listens: 3.6 cells a wavelength instead of 6 leave 0.005 dB, with a third of the cells.
-    private const double TopRefinement = 0.6;
+    // A table top casts no shadow where anybody listens, and its ends lie outside the beam: 3.6 cells a wavelength leave 0.005 dB.
+    private const double TopRefinement = 0.8;
+    private const double MetalTopRefinement = 0.6;
 
     // Every edit of a bench file makes panels anew, alike or not: what was prepared for old ones is let go now and then.
     private const int MostPrepared = 64;
@@ -40,8 +42,15 @@ internal sealed class PanelLights(double frequency, double refinement = 1.0)
     internal Illumination Of(Antenna antenna, Pose source, TableTop table, IReadOnlyList<BenchPanel> panels)
     {
         Setup setup = new(antenna, source, [.. Standing(table, panels)]);
-        Lazy<Illumination> lit = _lit.GetOrAdd(setup, Begun);
-        return lit.Value;
+        return _lit.GetOrAdd(setup, _ => Begun(setup, () => Solve(setup))).Value;
+    }
+
+    /// <summary>The same while something is moved by hand: begins where the latest solution ended, so that it is sooner done.</summary>
+    /// <inheritdoc cref="Of"/>
+    internal Illumination InHand(Antenna antenna, Pose source, TableTop table, IReadOnlyList<BenchPanel> panels)
+    {
+        Setup setup = new(antenna, source, [.. Standing(table, panels)]);
+        return _lit.GetOrAdd(setup, _ => Begun(setup, () => SolveMoved(setup))).Value;
     }
 
     /// <summary>The same for one of many settings that nobody comes back to: not kept.</summary>
@@ -63,7 +72,7 @@ internal sealed class PanelLights(double frequency, double refinement = 1.0)
     private static double MostEcho(Antenna antenna, double distance) =>
         antenna.RealisedGain * antenna.Wavelength / (8.0 * Math.PI * Math.Max(distance, double.Epsilon));
 
-    private Lazy<Illumination> Begun(Setup setup)
+    private Lazy<Illumination> Begun(Setup setup, Func<Illumination> solve)
     {
         _kept.Enqueue(setup);
         while (_kept.Count > MostKept && _kept.TryDequeue(out Setup? oldest))
@@ -72,16 +81,29 @@ internal sealed class PanelLights(double frequency, double refinement = 1.0)
         }
 
         // Whoever asks meanwhile solves it too. To wait would be to sleep on the threads that the solver shares its work with: they all slept for half a minute.
-        return new Lazy<Illumination>(() => Solve(setup), LazyThreadSafetyMode.PublicationOnly);
+        return new Lazy<Illumination>(solve, LazyThreadSafetyMode.PublicationOnly);
     }
 
-    // A bench with the same source is a good one to start from, whatever its panels; the result does not depend on it.
+    // A bench with the same source has much that is ready to use, whatever its panels; the result does not depend on it.
     private Illumination Solve(Setup setup, KnownCurrents? start = null)
     {
-        PosedPanel[] panels = [.. setup.Panels.Select(p => new PosedPanel(Prepared(p.Panel, p.Refinement), p.Pose))];
-        Illumination lit = _latest is { } latest && ReferenceEquals(latest.Setup.Antenna, setup.Antenna) && latest.Setup.Source == setup.Source
-            ? latest.Lit.With(panels, start)
-            : Illumination.Of(setup.Antenna, setup.Source, panels, start);
+        PosedPanel[] panels = Posed(setup);
+        return Latest(setup, Near(setup)?.With(panels, start) ?? Illumination.Of(setup.Antenna, setup.Source, panels, start));
+    }
+
+    private Illumination SolveMoved(Setup setup)
+    {
+        PosedPanel[] panels = Posed(setup);
+        return Latest(setup, Near(setup)?.Moved(panels) ?? Illumination.Of(setup.Antenna, setup.Source, panels));
+    }
+
+    private PosedPanel[] Posed(Setup setup) => [.. setup.Panels.Select(p => new PosedPanel(Prepared(p.Panel, p.Refinement), p.Pose))];
+
+    private Illumination? Near(Setup setup) =>
+        _latest is { } latest && ReferenceEquals(latest.Setup.Antenna, setup.Antenna) && latest.Setup.Source == setup.Source ? latest.Lit : null;
+
+    private Illumination Latest(Setup setup, Illumination lit)
+    {
         _latest = new Solved(setup, lit);
         return lit;
     }
@@ -100,7 +122,7 @@ internal sealed class PanelLights(double frequency, double refinement = 1.0)
     {
         if (table.Panel is { } top)
         {
-            yield return (top, table.Pose, refinement * TopRefinement);
+            yield return (top, table.Pose, refinement * (top.Sheet is Metal ? MetalTopRefinement : TopRefinement));
         }
 
         foreach (BenchPanel panel in panels.Where(panel => panel.Stands))

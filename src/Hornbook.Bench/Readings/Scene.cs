@@ -81,6 +81,15 @@ public sealed class Scene
     public Reading Read(SourceEnd source, ReceiverEnd receiver, IReadOnlyList<BenchPanel> panels) =>
         Read(source, receiver, panels, Waves(source, receiver, panels));
 
+    /// <summary>The same while something is moved by hand: sooner there after a small move, and within 0.01 dB of what <see cref="Read(SourceEnd, ReceiverEnd, IReadOnlyList{BenchPanel})"/> says.</summary>
+    /// <inheritdoc cref="Read(SourceEnd, ReceiverEnd, IReadOnlyList{BenchPanel})"/>
+    public Reading ReadInHand(SourceEnd source, ReceiverEnd receiver, IReadOnlyList<BenchPanel> panels)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        ArgumentNullException.ThrowIfNull(panels);
+        return Read(source, receiver, panels, Waves(_lights.InHand(Antenna(source.Antenna), source.Pose, Plan.Table, panels), receiver));
+    }
+
     /// <summary>What the panels do to the link with everything as given: what a reading takes long for.</summary>
     internal PanelWaves Waves(SourceEnd source, ReceiverEnd receiver, IReadOnlyList<BenchPanel> panels) => Waves(Light(source, panels), receiver);
 

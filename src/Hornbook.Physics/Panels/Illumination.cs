@@ -27,10 +27,9 @@ public sealed class Illumination
     private readonly CurrentSamples[] _before;
     private readonly double _toCome;
 
-    private Illumination(Antenna source, Pose sourcePose, Mouth mouth, PanelExchange exchange, IReadOnlyList<PosedPanel> panels, KnownCurrents? start = null)
+    private Illumination(Antenna source, Pose sourcePose, Mouth mouth, PanelExchange exchange, IReadOnlyList<PosedPanel> panels, PanelSweeps sweeps)
     {
         (_source, _sourcePose, _mouth, _exchange, Panels) = (source, sourcePose, mouth, exchange, panels);
-        PanelSweeps sweeps = PanelSweeps.Run(exchange, start);
         (_currents, _before, Sweeps, _toCome, Residue) = (sweeps.Currents, sweeps.Before, sweeps.Count, sweeps.ToCome, sweeps.Residue);
     }
 
@@ -59,7 +58,8 @@ public sealed class Illumination
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(panels);
         Mouth mouth = new(source, sourcePose);
-        return new Illumination(source, sourcePose, mouth, PanelExchange.Of(mouth, panels), panels, start);
+        PanelExchange exchange = PanelExchange.Of(mouth, panels);
+        return new Illumination(source, sourcePose, mouth, exchange, panels, Solved(exchange, start));
     }
 
     /// <summary>The same source with other panels, or the same ones elsewhere: what has not moved is not prepared anew.</summary>
@@ -69,8 +69,33 @@ public sealed class Illumination
     public Illumination With(IReadOnlyList<PosedPanel> panels, KnownCurrents? start = null)
     {
         ArgumentNullException.ThrowIfNull(panels);
-        return new Illumination(_source, _sourcePose, _mouth, _exchange.With(panels), panels, start);
+        PanelExchange exchange = _exchange.With(panels);
+        return new Illumination(_source, _sourcePose, _mouth, exchange, panels, Solved(exchange, start));
     }
+
+    /// <summary>The same for panels of which some have moved a moment ago: begins with what the others carry here, so that it is sooner done.</summary>
+    /// <param name="panels">The panels that stand now.</param>
+    /// <returns>What <see cref="Of"/> would give, within what <see cref="SettledResidue"/> leaves open.</returns>
+    public Illumination Moved(IReadOnlyList<PosedPanel> panels)
+    {
+        ArgumentNullException.ThrowIfNull(panels);
+        Dictionary<PosedPanel, CurrentSamples> here = [];
+        for (int i = 0; i < Panels.Count; i++)
+        {
+            here.TryAdd(Panels[i], _currents[i]);
+        }
+
+        CurrentSamples[] kept = [.. panels.Select(panel => here.GetValueOrDefault(panel, CurrentSamples.None))];
+        if (panels.Count < 2 || Array.TrueForAll(kept, currents => currents.Count == 0))
+        {
+            return With(panels);
+        }
+
+        PanelExchange exchange = _exchange.With(panels);
+        return new Illumination(_source, _sourcePose, _mouth, exchange, panels, PanelSweeps.Moved(exchange, kept));
+    }
+
+    private static PanelSweeps Solved(PanelExchange exchange, KnownCurrents? start) => start is null ? PanelSweeps.Run(exchange) : PanelSweeps.From(exchange, start);
 
     /// <summary>The wave delivered into a receiver's guide over the wave that the source's guide brings [-]; |.|² is the link.</summary>
     /// <inheritdoc cref="Parts"/>

@@ -7,8 +7,11 @@ namespace Hornbook.Physics.Panels;
 /// <summary>A panel made ready for one frequency: cut into cells, its sheet worked out. Immutable; prepared once, then held in any pose.</summary>
 public sealed class PreparedPanel
 {
-    // Of what stands in a beam 5 points a wavelength leave 0.01 dB, 6 leave 0.07 dB in a shadow of -34 dB.
-    private const double CellsPerWavelength = 6.0;
+    // Of metal in a beam 5 points a wavelength leave 0.01 dB, 6 leave 0.07 dB in a shadow of -34 dB.
+    private const double MetalPerWavelength = 6.0;
+
+    // What lets waves pass casts no such shadows: 4.5 leave 0.01 dB in its beam, less than 6 without the corrected ends.
+    private const double SheetPerWavelength = 4.5;
 
     private PreparedPanel(Panel panel, double frequency, double refinement)
     {
@@ -16,8 +19,15 @@ public sealed class PreparedPanel
         Frequency = Require.Positive(frequency);
         Response = panel.Sheet.At(frequency);
         double wavelength = FreeSpace.Wavelength(frequency);
-        Cells = [.. panel.Surface.Cells(wavelength / (CellsPerWavelength * refinement))];
-        Edges = panel.Sheet is Metal ? EdgeLinks.Of(Cells, panel.Surface.Rims, wavelength) : null;
+        if (panel.Sheet is Metal)
+        {
+            Cells = [.. panel.Surface.Cells(wavelength / (MetalPerWavelength * refinement))];
+            Edges = EdgeLinks.Of(Cells, panel.Surface.Rims, wavelength);
+        }
+        else
+        {
+            Cells = [.. panel.Surface.SmoothCells(wavelength / (SheetPerWavelength * refinement))];
+        }
     }
 
     /// <summary>The panel.</summary>

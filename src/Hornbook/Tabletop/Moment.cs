@@ -14,7 +14,7 @@ internal sealed record Moment(DeskState Desk, SourceEnd Source, ReceiverEnd Rece
 {
     /// <summary>What is read now, and what was before the present move, or the last one when nothing is in hand.</summary>
     internal ReadMoment Read() => InHand
-        ? new ReadMoment(Desk.Scene.Read(Source, Receiver, Panels), Desk.Reading)
+        ? new ReadMoment(Desk.Scene.ReadInHand(Source, Receiver, Panels), Desk.Reading)
         : new ReadMoment(Desk.Reading, Desk.Before);
 }
 

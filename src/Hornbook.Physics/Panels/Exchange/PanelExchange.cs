@@ -46,25 +46,47 @@ internal sealed class PanelExchange
 
     /// <summary>Lets every panel answer once, from the source outwards, to what the others send at that moment.</summary>
     /// <param name="before">The currents of the panels.</param>
+    /// <param name="heard">What each answered to last; kept up to date.</param>
     /// <returns>Their currents afterwards.</returns>
-    internal CurrentSamples[] Sweep(CurrentSamples[] before)
+    internal CurrentSamples[] Sweep(CurrentSamples[] before, Heard heard) => Answered(before, _outwards, heard);
+
+    /// <summary>The first sweep where some panels have moved: they answer to those that have not, and then all do, towards the source, since that is where they throw something new.</summary>
+    /// <param name="before">The currents of the panels; none of those that have moved.</param>
+    /// <param name="heard">What each answered to last; kept up to date.</param>
+    /// <returns>Their currents before that sweep, those that have moved with their answer, and after it.</returns>
+    internal (CurrentSamples[] Before, CurrentSamples[] After) SweepInwards(CurrentSamples[] before, Heard heard)
+    {
+        CurrentSamples[] lit = Answered(before, [.. _outwards.Where(i => before[i].Count == 0)], heard);
+        return (lit, Answered(lit, [.. _outwards.Reverse()], heard));
+    }
+
+    private CurrentSamples[] Answered(CurrentSamples[] before, int[] panels, Heard heard)
     {
         CurrentSamples[] currents = [.. before];
-        foreach (int i in _outwards)
+        foreach (int i in panels)
         {
-            Arrivals arrivals = _panels[i].FromSource.Copy();
-            for (int other = 0; other < currents.Length; other++)
+            if (!heard.IsAnswered(i, currents))
             {
-                if (currents[other].Count > 0)
-                {
-                    _panels[i].FromOthers[other]?.Add(currents[other], arrivals);
-                }
+                currents[i] = Answer(i, currents);
+                heard.Answered(i, currents);
             }
-
-            currents[i] = _panels[i].Place.Answer(arrivals);
         }
 
         return currents;
+    }
+
+    private CurrentSamples Answer(int panel, CurrentSamples[] currents)
+    {
+        Arrivals arrivals = _panels[panel].FromSource.Copy();
+        for (int other = 0; other < currents.Length; other++)
+        {
+            if (currents[other].Count > 0)
+            {
+                _panels[panel].FromOthers[other]?.Add(currents[other], arrivals);
+            }
+        }
+
+        return _panels[panel].Place.Answer(arrivals);
     }
 
     private static Complex Echo(ReadOnlySpan<FieldSample> light, CurrentSamples currents)

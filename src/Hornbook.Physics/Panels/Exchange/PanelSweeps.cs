@@ -20,28 +20,52 @@ internal sealed record PanelSweeps(CurrentSamples[] Currents, CurrentSamples[] B
     // Mixing makes changes shrink unevenly: they are judged over so many sweeps.
     private const int SweepsJudged = 4;
 
-    /// <summary>Sweeps until the currents have settled.</summary>
+    /// <summary>Sweeps from the dark until the currents have settled.</summary>
     /// <param name="exchange">The panels.</param>
-    /// <param name="start">Currents to begin with; without them the panels begin dark.</param>
     /// <param name="settled">At what residue to stop [-].</param>
     /// <param name="most">After how many sweeps to give up.</param>
-    internal static PanelSweeps Run(
-        PanelExchange exchange, KnownCurrents? start = null, double settled = Illumination.SettledResidue, int most = Illumination.MostSweeps)
+    internal static PanelSweeps Run(PanelExchange exchange, double settled = Illumination.SettledResidue, int most = Illumination.MostSweeps)
     {
-        CurrentSamples[] before = start is null ? [.. Enumerable.Repeat(CurrentSamples.None, exchange.Count)] : exchange.InPlace(start);
-        CurrentSamples[] after = exchange.Sweep(before);
-        if (exchange.Count < 2)
-        {
-            return new PanelSweeps(after, before, 1, 0.0, 0.0);
-        }
+        Heard heard = new(exchange.Count);
+        CurrentSamples[] dark = [.. Enumerable.Repeat(CurrentSamples.None, exchange.Count)], first = exchange.Sweep(dark, heard);
+        return exchange.Count < 2
+            ? new PanelSweeps(first, dark, 1, 0.0, 0.0)
+            : Run(exchange, heard, (dark, first), (1.0, 1.0), SweepsBeforeMixing, settled, most);
+    }
 
+    /// <summary>The same from currents near to the solution.</summary>
+    /// <param name="exchange">The panels.</param>
+    /// <param name="start">Their currents, and how many times the change of a sweep may still be to come there.</param>
+    internal static PanelSweeps From(PanelExchange exchange, KnownCurrents start)
+    {
+        Heard heard = new(exchange.Count);
+        CurrentSamples[] before = exchange.InPlace(start), after = exchange.Sweep(before, heard);
+        return exchange.Count < 2
+            ? new PanelSweeps(after, before, 1, 0.0, 0.0)
+            : Run(exchange, heard, (before, after), (Change(before, after), start.ToCome), 1, Illumination.SettledResidue, Illumination.MostSweeps);
+    }
+
+    /// <summary>The same where some panels have moved and others have not.</summary>
+    /// <param name="exchange">The panels; two at least.</param>
+    /// <param name="kept">The currents of those that have not moved; none of the others.</param>
+    internal static PanelSweeps Moved(PanelExchange exchange, CurrentSamples[] kept)
+    {
+        Heard heard = new(exchange.Count);
+        (CurrentSamples[] Before, CurrentSamples[] After) first = exchange.SweepInwards(kept, heard);
+        return Run(exchange, heard, first, (Change(first.Before, first.After), 1.0), SweepsBeforeMixing, Illumination.SettledResidue, Illumination.MostSweeps);
+    }
+
+    private static PanelSweeps Run(
+        PanelExchange exchange, Heard heard, (CurrentSamples[] Before, CurrentSamples[] After) first, (double Change, double ToCome) begun, int beforeMixing, double settled, int most)
+    {
+        (CurrentSamples[] before, CurrentSamples[] after) = first;
         SweepAcceleration acceleration = new();
-        List<double> changes = [start is null ? 1.0 : Change(before, after)];
-        double toCome = start?.ToCome ?? 1.0;
+        List<double> changes = [begun.Change];
+        double toCome = begun.ToCome;
         while (toCome * changes[^1] > settled && changes.Count < most)
         {
-            before = start is null && changes.Count < SweepsBeforeMixing ? after : acceleration.Next(before, after);
-            after = exchange.Sweep(before);
+            before = changes.Count < beforeMixing ? after : acceleration.Next(before, after);
+            after = exchange.Sweep(before, heard);
             changes.Add(Change(before, after));
             toCome = StillToCome(changes);
         }

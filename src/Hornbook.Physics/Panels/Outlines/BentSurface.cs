@@ -5,7 +5,7 @@ using Hornbook.Physics.Panels.Sheets;
 namespace Hornbook.Physics.Panels.Outlines;
 
 /// <summary>A flat panel bent to a piece of a circular cylinder; the line through its origin along the axis stays where it was. Immutable.</summary>
-/// <remarks>Bending changes no length, angle or area within the sheet: cells and feet are those of the blank, rolled up. Eq. outlines (3).</remarks>
+/// <remarks>Bending changes no length, angle or area within the sheet: cells and feet are those of the blank, rolled up. Eq. outlines (4).</remarks>
 public sealed class BentSurface : PanelSurface
 {
     // Straight sides are drawn in steps of 2°.

@@ -5,7 +5,7 @@ using Hornbook.Physics.Panels.Outlines.Cutting;
 namespace Hornbook.Physics.Panels.Outlines;
 
 /// <summary>A dish: a paraboloid of revolution about own x, hollow in front, the middle of its back at the origin. Immutable.</summary>
-/// <remarks>Its focus lies at (f, 0, 0). Eq. outlines (4), (5).</remarks>
+/// <remarks>Its focus lies at (f, 0, 0). Eq. outlines (5), (6).</remarks>
 public sealed class DishSurface : PanelSurface
 {
     private const int LoopCorners = 180;

@@ -22,4 +22,8 @@ public abstract class PanelSurface
     /// <param name="spacing">The largest side of a piece [m]; finite, &gt; 0.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="spacing"/> is not finite and positive.</exception>
     public abstract IReadOnlyList<Cell> Cells(double spacing);
+
+    /// <summary>The same for currents that run on smoothly up to the rim: with areas for which wider cells are as good, where the surface knows any.</summary>
+    /// <inheritdoc cref="Cells"/>
+    internal virtual IReadOnlyList<Cell> SmoothCells(double spacing) => Cells(spacing);
 }

@@ -3,7 +3,7 @@ using Hornbook.Physics.Panels.Outlines.Shapes;
 namespace Hornbook.Physics.Panels.Outlines;
 
 /// <summary>The circles of a zone plate: where the way by the plate is longer than the straight one by whole numbers of half wavelengths.</summary>
-/// <remarks>Eq. outlines (6), (7). Source: [BornWolf1999].</remarks>
+/// <remarks>Eq. outlines (7), (8). Source: [BornWolf1999].</remarks>
 public sealed class ZonePlateRings
 {
     private ZonePlateRings(double[] radii) => Radii = radii;

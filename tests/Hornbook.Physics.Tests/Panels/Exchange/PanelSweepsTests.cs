@@ -51,7 +51,7 @@ public sealed class PanelSweepsTests
             KnownCurrents.Of(At(step).Panels, PanelSweeps.Run(At(step).Exchange).Currents, toCome: 1.0))];
 
         KnownCurrents start = KnownCurrents.Mixed(neighbours, MiddleOfFive);
-        PanelSweeps dark = PanelSweeps.Run(At(2).Exchange), begun = PanelSweeps.Run(At(2).Exchange, start);
+        PanelSweeps dark = PanelSweeps.Run(At(2).Exchange), begun = PanelSweeps.From(At(2).Exchange, start);
 
         Assert.InRange(begun.Count, 1, dark.Count - 3);
         Assert.True(begun.Residue <= Illumination.SettledResidue);

@@ -1,6 +1,6 @@
 namespace Hornbook.Physics.Panels.Outlines.Curved;
 
-/// <summary>Rolls the plane x = 0 on a circular cylinder that touches it along own y or z: Eq. outlines (3).</summary>
+/// <summary>Rolls the plane x = 0 on a circular cylinder that touches it along own y or z: Eq. outlines (4).</summary>
 /// <param name="Radius">Radius [m].</param>
 /// <param name="Axis">Its direction.</param>
 /// <param name="Side">+1 where its axis lies in front of the plane, −1 behind it.</param>

@@ -1,6 +1,6 @@
 namespace Hornbook.Physics.Panels.Outlines.Curved;
 
-/// <summary>The surface x = (y² + z²)/4f, hollow in front: Eq. outlines (4), (5). Radii are distances from its axis.</summary>
+/// <summary>The surface x = (y² + z²)/4f, hollow in front: Eq. outlines (5), (6). Radii are distances from its axis.</summary>
 /// <param name="FocalLength">f [m].</param>
 internal sealed record Paraboloid(double FocalLength)
 {
