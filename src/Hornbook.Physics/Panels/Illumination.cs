@@ -23,30 +23,27 @@ public sealed class Illumination
     private readonly Pose _sourcePose;
     private readonly Mouth _mouth;
     private readonly PanelExchange _exchange;
-    private readonly CurrentSamples[] _currents;
-    private readonly CurrentSamples[] _before;
-    private readonly double _toCome;
+    private readonly PanelSweeps _solved;
 
-    private Illumination(Antenna source, Pose sourcePose, Mouth mouth, PanelExchange exchange, IReadOnlyList<PosedPanel> panels, PanelSweeps sweeps)
+    private Illumination(Antenna source, Pose sourcePose, Mouth mouth, PanelExchange exchange, IReadOnlyList<PosedPanel> panels, PanelSweeps solved)
     {
-        (_source, _sourcePose, _mouth, _exchange, Panels) = (source, sourcePose, mouth, exchange, panels);
-        (_currents, _before, Sweeps, _toCome, Residue) = (sweeps.Currents, sweeps.Before, sweeps.Count, sweeps.ToCome, sweeps.Residue);
+        (_source, _sourcePose, _mouth, _exchange, Panels, _solved) = (source, sourcePose, mouth, exchange, panels, solved);
     }
 
     /// <summary>The panels, in the order given.</summary>
     public IReadOnlyList<PosedPanel> Panels { get; }
 
     /// <summary>How many sweeps were made.</summary>
-    public int Sweeps { get; }
+    public int Sweeps => _solved.Count;
 
     /// <summary>What is still missing of the currents, by the shrinking of their changes, over the currents [-], root mean square; 0 where nothing is exchanged.</summary>
-    public double Residue { get; }
+    public double Residue => _solved.Residue;
 
     /// <summary>Whether the currents have settled.</summary>
     public bool IsSettled => Residue <= SettledResidue;
 
     /// <summary>The currents in the panels' own frames: a start for the same panels in other poses. Worked out when asked for.</summary>
-    public KnownCurrents Known => KnownCurrents.Of(Panels, _currents, _toCome);
+    public KnownCurrents Known => KnownCurrents.Of(Panels, _solved.Currents, _solved.ToCome, _solved.ToAndFro);
 
     /// <summary>Turns the source on.</summary>
     /// <param name="source">Sending antenna.</param>
@@ -82,7 +79,7 @@ public sealed class Illumination
         Dictionary<PosedPanel, CurrentSamples> here = [];
         for (int i = 0; i < Panels.Count; i++)
         {
-            here.TryAdd(Panels[i], _currents[i]);
+            here.TryAdd(Panels[i], _solved.Currents[i]);
         }
 
         CurrentSamples[] kept = [.. panels.Select(panel => here.GetValueOrDefault(panel, CurrentSamples.None))];
@@ -92,7 +89,7 @@ public sealed class Illumination
         }
 
         PanelExchange exchange = _exchange.With(panels);
-        return new Illumination(_source, _sourcePose, _mouth, exchange, panels, PanelSweeps.Moved(exchange, kept));
+        return new Illumination(_source, _sourcePose, _mouth, exchange, panels, PanelSweeps.Moved(exchange, kept, _solved.ToAndFro));
     }
 
     private static PanelSweeps Solved(PanelExchange exchange, KnownCurrents? start) => start is null ? PanelSweeps.Run(exchange) : PanelSweeps.From(exchange, start);
@@ -118,7 +115,7 @@ public sealed class Illumination
     public IReadOnlyList<Complex> PanelParts(Antenna receiver, Pose receiverPose)
     {
         ArgumentNullException.ThrowIfNull(receiver);
-        return [.. _currents.Select(panel => Received(receiver, receiverPose, panel))];
+        return [.. _solved.Currents.Select(panel => Received(receiver, receiverPose, panel))];
     }
 
     /// <summary>How much the link's wave may still move [-], by what the last sweep moved it and how the changes shrink: the uncertainty of a bench that has not settled.</summary>
@@ -129,21 +126,21 @@ public sealed class Illumination
         ArgumentNullException.ThrowIfNull(receiver);
         return Residue == 0.0
             ? 0.0
-            : _currents.Zip(_before, (after, before) => Received(receiver, receiverPose, after.Plus(before, -1.0)))
-                .Aggregate(Complex.Zero, (sum, part) => sum + part).Magnitude * _toCome;
+            : _solved.Currents.Zip(_solved.Before, (after, before) => Received(receiver, receiverPose, after.Plus(before, -1.0)))
+                .Aggregate(Complex.Zero, (sum, part) => sum + part).Magnitude * _solved.ToCome;
     }
 
     /// <summary>The wave that the panels throw back into the source's guide over the one that it brings [-].</summary>
     public Complex SourceEcho()
     {
         double kept = Links.Link.Mismatch(_source, _source) * Links.Link.Ohmic(_source, _source);
-        Complex reaction = Enumerable.Range(0, _currents.Length).Aggregate(Complex.Zero, (sum, i) => sum + _exchange.Echo(i, _currents[i]));
+        Complex reaction = Enumerable.Range(0, _solved.Currents.Length).Aggregate(Complex.Zero, (sum, i) => sum + _exchange.Echo(i, _solved.Currents[i]));
         return 0.25 * Math.Sqrt(kept) * reaction;
     }
 
     /// <summary>The middle of the lit part of a panel: its cells weighted with the squares of their currents [m].</summary>
     /// <param name="panel">Its place in <see cref="Panels"/>.</param>
-    public Vector Brightest(int panel) => _currents[panel].Centre();
+    public Vector Brightest(int panel) => _solved.Currents[panel].Centre();
 
     /// <summary>The field of source and panels together at points in space, for one watt radiated by the source.</summary>
     /// <param name="points">Places [m], length n; none on a mouth or a panel's cell.</param>
@@ -160,7 +157,7 @@ public sealed class Illumination
         FieldTransfer.Between(_mouth.Body.Tree, map.Tree, _source.Wavenumber).Add(_mouth.Currents, fields);
         for (int i = 0; i < Panels.Count; i++)
         {
-            FieldTransfer.Between(_exchange.Cells(i).Tree, map.Tree, _source.Wavenumber).Add(_currents[i], fields);
+            FieldTransfer.Between(_exchange.Cells(i).Tree, map.Tree, _source.Wavenumber).Add(_solved.Currents[i], fields);
         }
     }
 

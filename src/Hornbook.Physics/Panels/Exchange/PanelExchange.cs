@@ -28,8 +28,14 @@ internal sealed class PanelExchange
     /// <summary>The same source with other panels: what did not move keeps its light and its ways.</summary>
     internal PanelExchange With(IReadOnlyList<PosedPanel> posed) => Of(_mouth, posed, _panels);
 
+    /// <summary>The same source with none of these panels.</summary>
+    internal PanelExchange Lighting(IReadOnlyList<PosedPanel> posed) => Of(_mouth, posed);
+
     /// <summary>How many panels.</summary>
     internal int Count => _panels.Length;
+
+    /// <summary>A panel and its pose.</summary>
+    internal PosedPanel Posed(int panel) => _panels[panel].Place.Posed;
 
     /// <summary>The cells of a panel.</summary>
     internal Body Cells(int panel) => _panels[panel].Place.Cells;

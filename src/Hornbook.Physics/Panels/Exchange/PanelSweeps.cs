@@ -8,18 +8,9 @@ namespace Hornbook.Physics.Panels.Exchange;
 /// <param name="Count">How many sweeps.</param>
 /// <param name="ToCome">How many times the last change is still to come, by how the changes shrink [-].</param>
 /// <param name="Residue">What is still missing of the currents, over the currents [-]: that many times the last change.</param>
-internal sealed record PanelSweeps(CurrentSamples[] Currents, CurrentSamples[] Before, int Count, double ToCome, double Residue)
+/// <param name="ToAndFro">Whether the panels throw the wave to and fro, so that sweeps had to be corrected.</param>
+internal sealed record PanelSweeps(CurrentSamples[] Currents, CurrentSamples[] Before, int Count, double ToCome, double Residue, bool ToAndFro)
 {
-    // The first sweeps only carry the wave outwards; there is nothing to mix yet.
-    private const int SweepsBeforeMixing = 3;
-
-    // One lucky sweep does not promise that the next one will be as good, nor a bad one that nothing ever comes.
-    private const double LeastShare = 0.1;
-    private const double MostShare = 0.98;
-
-    // Mixing makes changes shrink unevenly: they are judged over so many sweeps.
-    private const int SweepsJudged = 4;
-
     /// <summary>Sweeps from the dark until the currents have settled.</summary>
     /// <param name="exchange">The panels.</param>
     /// <param name="settled">At what residue to stop [-].</param>
@@ -27,62 +18,39 @@ internal sealed record PanelSweeps(CurrentSamples[] Currents, CurrentSamples[] B
     internal static PanelSweeps Run(PanelExchange exchange, double settled = Illumination.SettledResidue, int most = Illumination.MostSweeps)
     {
         Heard heard = new(exchange.Count);
-        CurrentSamples[] dark = [.. Enumerable.Repeat(CurrentSamples.None, exchange.Count)], first = exchange.Sweep(dark, heard);
+        CurrentSamples[] dark = [.. Enumerable.Repeat(CurrentSamples.None, exchange.Count)], lit = exchange.Sweep(dark, heard);
         return exchange.Count < 2
-            ? new PanelSweeps(first, dark, 1, 0.0, 0.0)
-            : Run(exchange, heard, (dark, first), (1.0, 1.0), SweepsBeforeMixing, settled, most);
+            ? new PanelSweeps(lit, dark, 1, 0.0, 0.0, ToAndFro: false)
+            : new SweepRun(exchange, heard, new SweepRun.Beginning(dark, lit, 1.0, 1.0, AsTheyAre: SweepRun.Outwards, ToAndFro: false)).Until(settled, most);
     }
 
     /// <summary>The same from currents near to the solution.</summary>
     /// <param name="exchange">The panels.</param>
-    /// <param name="start">Their currents, and how many times the change of a sweep may still be to come there.</param>
+    /// <param name="start">Their currents, and how they settled.</param>
     internal static PanelSweeps From(PanelExchange exchange, KnownCurrents start)
     {
         Heard heard = new(exchange.Count);
         CurrentSamples[] before = exchange.InPlace(start), after = exchange.Sweep(before, heard);
         return exchange.Count < 2
-            ? new PanelSweeps(after, before, 1, 0.0, 0.0)
-            : Run(exchange, heard, (before, after), (Change(before, after), start.ToCome), 1, Illumination.SettledResidue, Illumination.MostSweeps);
+            ? new PanelSweeps(after, before, 1, 0.0, 0.0, ToAndFro: false)
+            : new SweepRun(exchange, heard, new SweepRun.Beginning(before, after, Change(before, after), start.ToCome, AsTheyAre: 1, start.ToAndFro))
+                .Until(Illumination.SettledResidue, Illumination.MostSweeps);
     }
 
     /// <summary>The same where some panels have moved and others have not.</summary>
     /// <param name="exchange">The panels; two at least.</param>
     /// <param name="kept">The currents of those that have not moved; none of the others.</param>
-    internal static PanelSweeps Moved(PanelExchange exchange, CurrentSamples[] kept)
+    /// <param name="toAndFro">Whether they threw the wave to and fro before the move.</param>
+    internal static PanelSweeps Moved(PanelExchange exchange, CurrentSamples[] kept, bool toAndFro)
     {
         Heard heard = new(exchange.Count);
-        (CurrentSamples[] Before, CurrentSamples[] After) first = exchange.SweepInwards(kept, heard);
-        return Run(exchange, heard, first, (Change(first.Before, first.After), 1.0), SweepsBeforeMixing, Illumination.SettledResidue, Illumination.MostSweeps);
+        (CurrentSamples[] before, CurrentSamples[] after) = exchange.SweepInwards(kept, heard);
+        return new SweepRun(exchange, heard, new SweepRun.Beginning(before, after, Change(before, after), 1.0, AsTheyAre: SweepRun.Outwards, toAndFro))
+            .Until(Illumination.SettledResidue, Illumination.MostSweeps);
     }
 
-    private static PanelSweeps Run(
-        PanelExchange exchange, Heard heard, (CurrentSamples[] Before, CurrentSamples[] After) first, (double Change, double ToCome) begun, int beforeMixing, double settled, int most)
-    {
-        (CurrentSamples[] before, CurrentSamples[] after) = first;
-        SweepAcceleration acceleration = new();
-        List<double> changes = [begun.Change];
-        double toCome = begun.ToCome;
-        while (toCome * changes[^1] > settled && changes.Count < most)
-        {
-            before = changes.Count < beforeMixing ? after : acceleration.Next(before, after);
-            after = exchange.Sweep(before, heard);
-            changes.Add(Change(before, after));
-            toCome = StillToCome(changes);
-        }
-
-        return new PanelSweeps(after, before, changes.Count, toCome, toCome * changes[^1]);
-    }
-
-    // Changes that shrink by a share ρ each time leave ρ/(1 − ρ) of the last one undone.
-    private static double StillToCome(List<double> changes)
-    {
-        int last = changes.Count - 1, first = Math.Max(0, last - SweepsJudged);
-        double lately = Math.Pow(changes[last] / changes[first], 1.0 / (last - first));
-        double share = Math.Clamp(lately, LeastShare, MostShare);
-        return share / (1.0 - share);
-    }
-
-    private static double Change(CurrentSamples[] before, CurrentSamples[] after)
+    /// <summary>The change from one sweep to the next over the currents [-].</summary>
+    internal static double Change(CurrentSamples[] before, CurrentSamples[] after)
     {
         double change = 0.0, whole = 0.0;
         for (int i = 0; i < after.Length; i++)

@@ -28,8 +28,9 @@ internal sealed class FieldTransfer
     {
         Require.Positive(wavenumber);
         Require.Within(tolerance, 1e-8, 0.1);
-        (BoxPair[] pairs, double cost) = TransferPlan.Of(sources, observers, wavenumber, -Math.Log(tolerance));
-        return new FieldTransfer(new OneWay(sources, observers, pairs, wavenumber, cost, inFloats: tolerance >= ToleranceOfFloats));
+        bool inFloats = tolerance >= ToleranceOfFloats;
+        (BoxPair[] pairs, double cost) = TransferPlan.Of(sources, observers, wavenumber, -Math.Log(tolerance), inFloats);
+        return new FieldTransfer(new OneWay(sources, observers, pairs, wavenumber, cost, inFloats));
     }
 
     /// <summary>Adds E and H of currents at the samples of the one body to the fields at the samples of the other.</summary>

@@ -8,6 +8,7 @@ namespace Hornbook.Physics.Radiation.Transfers;
 internal sealed class TransferPlan
 {
     private const double PairCost = 3.0;
+    private const double PairCostInFloats = 1.3;
     private const double DirectStart = 300.0;
     private const double CoarseStart = 1500.0;
     private const double SampleCost = 8.0;
@@ -22,20 +23,22 @@ internal sealed class TransferPlan
     private readonly SampleTree _second;
     private readonly double _wavenumber;
     private readonly double _digits;
+    private readonly double _pairCost;
     private readonly List<BoxPair> _pairs = [];
 
-    private TransferPlan(SampleTree first, SampleTree second, double wavenumber, double digits)
+    private TransferPlan(SampleTree first, SampleTree second, double wavenumber, double digits, bool inFloats)
     {
         _first = first;
         _second = second;
         _wavenumber = wavenumber;
         _digits = digits;
+        _pairCost = inFloats ? PairCostInFloats : PairCost;
     }
 
     /// <summary>The pairs, and what one transfer will cost [ns on one core].</summary>
-    internal static (BoxPair[] Pairs, double Cost) Of(SampleTree first, SampleTree second, double wavenumber, double digits)
+    internal static (BoxPair[] Pairs, double Cost) Of(SampleTree first, SampleTree second, double wavenumber, double digits, bool inFloats = false)
     {
-        TransferPlan plan = new(first, second, wavenumber, digits);
+        TransferPlan plan = new(first, second, wavenumber, digits, inFloats);
         double cost = plan.Cut(plan.Best(first.Root, second.Root));
         return ([.. plan._pairs], cost);
     }
@@ -83,7 +86,7 @@ internal sealed class TransferPlan
         double direct = DirectCost(first, second);
         if (direct > NotWorthACut && BoxView.Grids(first, _first.Axes, second, _second.Axes, _wavenumber, _digits) is (BoxGrid a, BoxGrid b))
         {
-            double coarse = CoarseStart + BoxCost(first, a) + BoxCost(second, b) + (PairCost * a.Count * b.Count);
+            double coarse = CoarseStart + BoxCost(first, a) + BoxCost(second, b) + (_pairCost * a.Count * b.Count);
             if (coarse < direct)
             {
                 return new Choice(new BoxPair(first, second, a, b), coarse);
@@ -93,7 +96,7 @@ internal sealed class TransferPlan
         return new Choice(new BoxPair(first, second, null, null), direct);
     }
 
-    private static double DirectCost(SampleBox first, SampleBox second) => DirectStart + (PairCost * first.Count * second.Count);
+    private double DirectCost(SampleBox first, SampleBox second) => DirectStart + (_pairCost * first.Count * second.Count);
 
     private static double BoxCost(SampleBox box, BoxGrid grid) =>
         (box.Count * (SampleCost + (SampleNodeCost * grid.X)))
