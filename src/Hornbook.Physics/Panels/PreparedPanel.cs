@@ -8,8 +8,9 @@ namespace Hornbook.Physics.Panels;
 /// <summary>A panel made ready for one frequency: cut into cells, its sheet worked out. Immutable; prepared once, then held in any pose.</summary>
 public sealed class PreparedPanel
 {
-    // Of metal in a beam 5 points a wavelength leave 0.01 dB, 6 leave 0.07 dB in a shadow of -34 dB.
-    private const double MetalPerWavelength = 6.0;
+    // A metal plate in a beam: 5 cells a wavelength leave 0.02 to 0.06 dB, and 0.1 dB in a shadow of -40 dB. With openings 6: with 5 a fringe of two slits moved by a tenth of a degree.
+    private const double PlatePerWavelength = 5.0;
+    private const double OpenedPerWavelength = 6.0;
 
     // What lets waves pass casts no such shadows: 4.5 leave 0.01 dB in its beam, less than 6 without the corrected ends.
     private const double SheetPerWavelength = 4.5;
@@ -26,7 +27,7 @@ public sealed class PreparedPanel
         Frequency = Require.Positive(frequency);
         Response = panel.Sheet.At(frequency);
         double wavelength = FreeSpace.Wavelength(frequency);
-        double perWavelength = panel.Sheet is Metal ? MetalPerWavelength : SheetPerWavelength, spacing = wavelength / (perWavelength * refinement);
+        double perWavelength = PerWavelength(panel), spacing = wavelength / (perWavelength * refinement);
         Cells = [.. panel.Sheet is Metal ? panel.Surface.Cells(spacing) : panel.Surface.SmoothCells(spacing)];
         Edges = panel.Sheet is Metal ? EdgeLinks.Of(Cells, panel.Surface.Rims, wavelength) : null;
         double coarse = CoarsePerWavelength / perWavelength;
@@ -65,4 +66,11 @@ public sealed class PreparedPanel
         ArgumentNullException.ThrowIfNull(panel);
         return new PreparedPanel(panel, frequency, Require.Positive(refinement));
     }
+
+    private static double PerWavelength(Panel panel) => panel switch
+    {
+        { Sheet: not Metal } => SheetPerWavelength,
+        { Surface.Loops.Count: > 1 } => OpenedPerWavelength,
+        _ => PlatePerWavelength,
+    };
 }
