@@ -24,6 +24,9 @@ internal sealed class CourseWaves
     private const double Tolerance = 1.2e-2;
     private const double Floor = 6e-4;
 
+    // By at least so much the miss must have shrunk from a gap to its halves to be trusted to shrink on.
+    private const double SureGain = 0.5;
+
     private readonly Scene _scene;
     private readonly IReadOnlyList<Setting> _settings;
     private readonly CancellationToken _cancellation;
@@ -61,27 +64,36 @@ internal sealed class CourseWaves
         int last = _settings.Count - 1;
         int[] first = [.. Enumerable.Range(0, (last + FirstStride - 1) / FirstStride).Select(i => i * FirstStride), last];
         Solve(first);
-        List<(int From, int To)> open = [.. first.Zip(first.Skip(1))];
-        while (open.Count > 0)
+        Gap[] open = [.. first.Zip(first.Skip(1), (from, to) => new Gap(from, to, null))];
+        while (open.Length > 0)
         {
             progress?.Report(1.0 - (open.Sum(gap => gap.To - gap.From) / (double)last));
-            int[] middles = [.. open.Select(gap => (gap.From + gap.To) / 2)];
-            Complex[] foreseen = [.. middles.Select(i => Between(i).Sum)];
-            Solve(middles);
+            Complex[] foreseen = [.. open.Select(gap => Between(gap.Middle).Sum)];
+            Solve(Array.ConvertAll(open, gap => gap.Middle));
             double strongest = _solved.Max(node => Wave(node.Key, node.Value).Magnitude);
-            open =
-            [
-                .. open.Where((_, i) => !IsForeseen(middles[i], foreseen[i], strongest))
-                    .SelectMany(gap => new[] { (gap.From, To: (gap.From + gap.To) / 2), (From: (gap.From + gap.To) / 2, gap.To) })
-                    .Where(gap => gap.To - gap.From > 1)
-            ];
+            Missed[] missed = [.. open.Zip(foreseen, (gap, sum) => new Missed(gap, Miss(gap.Middle, sum, strongest)))];
+            open = [.. missed.Where(gap => !IsForeseen(gap, missed)).SelectMany(gap => gap.Halves).Where(half => half.To - half.From > 1)];
         }
     }
 
-    private bool IsForeseen(int setting, Complex foreseen, double strongest)
+    /// <summary>By how much what was foreseen misses what is found, in what may be missed [-].</summary>
+    private double Miss(int setting, Complex foreseen, double strongest)
     {
         PanelWaves found = _solved[setting];
-        return (found.Sum - foreseen).Magnitude <= (Tolerance * Wave(setting, found).Magnitude) + (Floor * strongest);
+        return (found.Sum - foreseen).Magnitude / ((Tolerance * Wave(setting, found).Magnitude) + (Floor * strongest));
+    }
+
+    /// <summary>Whether a gap needs no more, since what was missed in its middle is solved now: little was missed, or so much less than in the gap of twice the size that little is left for its halves.</summary>
+    private static bool IsForeseen(Missed gap, Missed[] all)
+    {
+        if (gap.Miss <= 1.0)
+        {
+            return true;
+        }
+
+        // Of the two halves of a gap, the one that did worse tells how fast it goes.
+        double worse = all.Where(other => other.Gap.Half == gap.Gap.Half).Max(other => other.Miss);
+        return gap.Gap.Half is Missed whole && worse <= SureGain * whole.Miss && gap.Miss * worse / whole.Miss <= 1.0;
     }
 
     private Complex Wave(int index, PanelWaves panels)
@@ -139,5 +151,22 @@ internal sealed class CourseWaves
         double[] shares = Array.ConvertAll(nodes, node =>
             nodes.Where(other => other != node).Aggregate(1.0, (share, other) => share * (setting - other) / (node - other)));
         return (nodes, shares);
+    }
+
+    /// <summary>A stretch between two solved settings.</summary>
+    /// <param name="From">The one.</param>
+    /// <param name="To">The other.</param>
+    /// <param name="Half">What it is half of; null for the first.</param>
+    private sealed record Gap(int From, int To, Missed? Half)
+    {
+        internal int Middle => (From + To) / 2;
+    }
+
+    /// <summary>A gap of which the middle has been solved.</summary>
+    /// <param name="Gap">The gap.</param>
+    /// <param name="Miss">By how much it was missed, in what may be missed [-].</param>
+    private sealed record Missed(Gap Gap, double Miss)
+    {
+        internal Gap[] Halves => [new Gap(Gap.From, Gap.Middle, this), new Gap(Gap.Middle, Gap.To, this)];
     }
 }
