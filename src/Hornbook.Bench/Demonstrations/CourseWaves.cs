@@ -63,18 +63,21 @@ internal sealed class CourseWaves
     {
         int last = _settings.Count - 1;
         int[] first = [.. Enumerable.Range(0, (last + FirstStride - 1) / FirstStride).Select(i => i * FirstStride), last];
-        Solve(first);
+        Solve(first, Part(progress, 0));
         Gap[] open = [.. first.Zip(first.Skip(1), (from, to) => new Gap(from, to, null))];
-        while (open.Length > 0)
+        for (int round = 1; open.Length > 0; round++)
         {
-            progress?.Report(1.0 - (open.Sum(gap => gap.To - gap.From) / (double)last));
             Complex[] foreseen = [.. open.Select(gap => Between(gap.Middle).Sum)];
-            Solve(Array.ConvertAll(open, gap => gap.Middle));
+            Solve(Array.ConvertAll(open, gap => gap.Middle), Part(progress, round));
             double strongest = _solved.Max(node => Wave(node.Key, node.Value).Magnitude);
             Missed[] missed = [.. open.Zip(foreseen, (gap, sum) => new Missed(gap, Miss(gap.Middle, sum, strongest)))];
             open = [.. missed.Where(gap => !IsForeseen(gap, missed)).SelectMany(gap => gap.Halves).Where(half => half.To - half.From > 1)];
         }
     }
+
+    // How many rounds there will be shows only at the last: each goes half of what is left of the way.
+    private static Action<double>? Part(IProgress<double>? progress, int round) =>
+        progress is null ? null : share => progress.Report(1.0 - Math.Pow(2.0, -round - share));
 
     /// <summary>By how much what was foreseen misses what is found, in what may be missed [-].</summary>
     private double Miss(int setting, Complex foreseen, double strongest)
@@ -103,8 +106,9 @@ internal sealed class CourseWaves
             _scene.Antenna(setting.Source.Antenna), setting.Source.Pose, _scene.Antenna(setting.Receiver.Antenna), setting.Receiver.Pose);
     }
 
-    private void Solve(int[] settings)
+    private void Solve(int[] settings, Action<double>? progress)
     {
+        int done = 0;
         PanelWaves[] found = new PanelWaves[settings.Length];
         KnownCurrents?[] known = new KnownCurrents?[settings.Length];
         Parallel.For(0, settings.Length, new ParallelOptions { CancellationToken = _cancellation }, i =>
@@ -113,6 +117,7 @@ internal sealed class CourseWaves
             Illumination lit = _scene.Light(setting.Source, setting.Panels, Start(settings[i]));
             found[i] = _scene.Waves(lit, setting.Receiver);
             known[i] = lit.Panels.Count > 1 ? lit.Known : null;
+            progress?.Invoke(Interlocked.Increment(ref done) / (double)settings.Length);
         });
         for (int i = 0; i < settings.Length; i++)
         {

@@ -21,18 +21,14 @@ public sealed class PreparedPanel
 
     private readonly Lazy<CoarsePanel?> _coarse;
 
-    private PreparedPanel(Panel panel, double frequency, double refinement)
+    private PreparedPanel(Panel panel, double frequency, double spacing, bool hasEdges)
     {
         Panel = panel;
-        Frequency = Require.Positive(frequency);
+        Frequency = frequency;
         Response = panel.Sheet.At(frequency);
-        double wavelength = FreeSpace.Wavelength(frequency);
-        double perWavelength = PerWavelength(panel), spacing = wavelength / (perWavelength * refinement);
-        Cells = [.. panel.Sheet is Metal ? panel.Surface.Cells(spacing) : panel.Surface.SmoothCells(spacing)];
-        Edges = panel.Sheet is Metal ? EdgeLinks.Of(Cells, panel.Surface.Rims, wavelength) : null;
-        double coarse = CoarsePerWavelength / perWavelength;
-        _coarse = new Lazy<CoarsePanel?>(
-            () => refinement < LeastCoarsening * coarse ? null : new CoarsePanel(Cells, new PreparedPanel(panel, frequency, coarse), wavelength / CoarsePerWavelength), LazyThreadSafetyMode.PublicationOnly);
+        Cells = [.. hasEdges ? panel.Surface.Cells(spacing) : panel.Surface.SmoothCells(spacing)];
+        Edges = hasEdges ? EdgeLinks.Of(Cells, panel.Surface.Rims, FreeSpace.Wavelength(frequency)) : null;
+        _coarse = new Lazy<CoarsePanel?>(() => Coarsened(spacing), LazyThreadSafetyMode.PublicationOnly);
     }
 
     /// <summary>The panel.</summary>
@@ -64,7 +60,15 @@ public sealed class PreparedPanel
     public static PreparedPanel At(Panel panel, double frequency, double refinement = 1.0)
     {
         ArgumentNullException.ThrowIfNull(panel);
-        return new PreparedPanel(panel, frequency, Require.Positive(refinement));
+        double spacing = FreeSpace.Wavelength(Require.Positive(frequency)) / (PerWavelength(panel) * Require.Positive(refinement));
+        return new PreparedPanel(panel, frequency, spacing, panel.Sheet is Metal);
+    }
+
+    // Without edge currents: what the rims add is left to the panel's own cells.
+    private CoarsePanel? Coarsened(double spacing)
+    {
+        double larger = FreeSpace.Wavelength(Frequency) / CoarsePerWavelength;
+        return larger < LeastCoarsening * spacing ? null : new CoarsePanel(Cells, new PreparedPanel(Panel, Frequency, larger, hasEdges: false), larger);
     }
 
     private static double PerWavelength(Panel panel) => panel switch

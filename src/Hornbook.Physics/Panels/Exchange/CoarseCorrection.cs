@@ -13,8 +13,13 @@ internal sealed class CoarseCorrection
     private const double Settled = 0.25;
     private const int MostSweeps = 25;
 
+    // Steps on the larger cells are short to remember, and as true for the next correction as for this one: the first learns, the others know.
+    private const int StepsRemembered = 15;
+
     private readonly PanelExchange _fine;
     private readonly PanelExchange _coarse;
+
+    private readonly SweepAcceleration _acceleration = new(StepsRemembered);
 
     // Of the panels that have larger cells.
     private readonly (int Panel, CoarsePanel Coarse)[] _parts;
@@ -51,7 +56,7 @@ internal sealed class CoarseCorrection
 
     private CurrentSamples[] Solved(CurrentSamples[] start, CurrentSamples[] lacking)
     {
-        SweepAcceleration acceleration = new();
+        _acceleration.Leap();
         (CurrentSamples[] before, double first) = (start, 0.0);
         for (int sweeps = 1; true; sweeps++)
         {
@@ -63,7 +68,7 @@ internal sealed class CoarseCorrection
                 return after;
             }
 
-            before = acceleration.Next(before, after);
+            before = _acceleration.Next(before, after);
         }
     }
 

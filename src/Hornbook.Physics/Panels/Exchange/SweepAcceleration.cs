@@ -6,10 +6,11 @@ namespace Hornbook.Physics.Panels.Exchange;
 
 /// <summary>Makes sweeps that throw a wave to and fro settle sooner: of the last sweeps, the mixture whose changes cancel best goes into the next one.</summary>
 /// <remarks>Anderson's mixing: [Anderson1965]; in this form [WalkerNi2011]. For a linear exchange it is as good as GMRES.</remarks>
-internal sealed class SweepAcceleration
+/// <param name="mostSteps">How many steps from sweep to sweep it remembers.</param>
+internal sealed class SweepAcceleration(int mostSteps = SweepAcceleration.UsualSteps)
 {
     // More than eight sweeps, seven steps, did not help where it was tried: mirrors, half mirrors and screens face to face.
-    private const int MostSteps = 7;
+    private const int UsualSteps = 7;
 
     // Of the square of a step of length one: steps that point the same way to rounding share their part instead of fighting over it.
     private const double Ridge = 1e-12;
@@ -32,6 +33,9 @@ internal sealed class SweepAcceleration
         Vector<Complex> shares = Shares(change);
         return [.. after.Select((panel, i) => panel.Plus([.. _steps.Select((step, k) => (step.Result[i], -shares[k]))]))];
     }
+
+    /// <summary>The sweeps go on from elsewhere, or with another source: what was learnt of the steps still holds, but none leads there.</summary>
+    internal void Leap() => _latest = null;
 
     // The steps whose changes together come closest to the last one, each measured by its own length: how strong the source is must not matter.
     private Vector<Complex> Shares(CurrentSamples[] change)
@@ -66,7 +70,7 @@ internal sealed class SweepAcceleration
         }
 
         _latest = (after, change);
-        if (_steps.Count > MostSteps)
+        if (_steps.Count > mostSteps)
         {
             _steps.RemoveAt(0);
             _steps.ForEach(step => step.WithEarlier.RemoveAt(0));

@@ -82,7 +82,7 @@ internal sealed class SweepRun
             _best = (before, after, _changes.Count);
         }
 
-        if (_correction is not null && _changes.Count > SweepsGiven && _changes[^1] > LeastGain * _changes[^(SweepsGiven + 1)])
+        if (_correction is not null && _changes.Count > SweepsGiven + 1 && _changes[^1] > LeastGain * _changes[^(SweepsGiven + 1)])
         {
             CorrectNoMore();
         }

@@ -53,17 +53,17 @@ public sealed class PanelSweepsTests
         PanelSweeps sweeps = PanelSweeps.Run(exchange);
         Assert.True(sweeps.ToAndFro);
         Assert.InRange(sweeps.Residue, 0.0, Illumination.SettledResidue);
-        Assert.InRange(sweeps.Count, 4, 15);
+        Assert.InRange(sweeps.Count, 4, 20);
 
         // derived: what has settled is what a sweep leaves as it is, whatever led there. It leaves a smaller share undone than the residue allows for all sweeps to come.
         Assert.InRange(PanelSweeps.Change(sweeps.Currents, exchange.Sweep(sweeps.Currents, new Heard(2))), 0.0, 2.0 * Illumination.SettledResidue);
     }
 
-    // Seen with larger cells these come to a standstill at a hundredth of their currents; what they say is given up then.
+    // Half a larger cell apart: what these say helps too little and is given up.
     [Fact]
     public void Where_larger_cells_know_too_little_the_sweeps_settle_without_them()
     {
-        PanelSweeps sweeps = PanelSweeps.Run(Grids(0.15, 0.02, aside: 0.01));
+        PanelSweeps sweeps = PanelSweeps.Run(Grids(0.1, 0.005));
         Assert.False(sweeps.ToAndFro);
         Assert.InRange(sweeps.Residue, 0.0, Illumination.SettledResidue);
     }
@@ -94,9 +94,9 @@ public sealed class PanelSweepsTests
         Assert.Throws<ArgumentException>(() => KnownCurrents.Mixed([Known(0.1)], []));
     }
 
-    private static PanelExchange Grids(double side, double gap, double aside = 0.0)
+    private static PanelExchange Grids(double side, double gap)
     {
-        PosedPanel[] grids = [.. new[] { Vector.Zero, new Vector(gap, aside, 0.0) }.Select(by => Square(new StripGrid(5e-3, 2.5e-3), side, new Pose(new Vector(0.3, 0.0, 0.0) + by)))];
+        PosedPanel[] grids = [.. new[] { Vector.Zero, new Vector(gap, 0.0, 0.0) }.Select(by => Square(new StripGrid(5e-3, 2.5e-3), side, new Pose(new Vector(0.3, 0.0, 0.0) + by)))];
         return PanelExchange.Of(new Mouth(LargeHorn, AtOrigin), grids);
     }
 
