@@ -58,7 +58,7 @@ internal sealed partial class Guest : IAsyncDisposable
     /// <summary>The presenter has moved something: the next tone is that of this move.</summary>
     internal void Expect(long since) => Volatile.Write(ref _moved, since);
 
-    /// <summary>Drags for a while, a move each so often, and puts down after two dozen moves.</summary>
+    /// <summary>Drags for a while, a move each so often, and puts down after one to three dozen moves: hands do not put down in step.</summary>
     internal async Task DragAsync(TimeSpan lasting, TimeSpan pace, Random random)
     {
         Stopwatch clock = Stopwatch.StartNew();
@@ -66,7 +66,8 @@ internal sealed partial class Guest : IAsyncDisposable
         for (double way = -10.0; clock.Elapsed < lasting; way = -way) // to the source and back, so that it stays over the table
         {
             await CallAsync(_handsId, "Grasp", "receiver", "move", "plan", 0.0, 0.0);
-            for (int i = 0; i < 24 && clock.Elapsed < lasting; i++)
+            int moves = random.Next(12, 37);
+            for (int i = 0; i < moves && clock.Elapsed < lasting; i++)
             {
                 _sounded = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
                 Volatile.Write(ref _moved, Stopwatch.GetTimestamp());

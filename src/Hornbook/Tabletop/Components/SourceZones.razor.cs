@@ -11,6 +11,7 @@ public sealed partial class SourceZones
     private double _nearMm;
     private string _frame = string.Empty;
     private string _keepOut = string.Empty;
+    private (KeepOutShape? Shape, Pose Pose, SheetView View, SheetLayout Sheet)? _drawn; // what the outline is of: most moves leave it as it is
     private double _looks; // where the source looks, in the plane of the view [rad]
 
     [Parameter, EditorRequired]
@@ -25,7 +26,13 @@ public sealed partial class SourceZones
     {
         _mouth = Session.Sheet.Project(View, Pose.Position);
         _nearMm = 1e3 * Session.NearZone;
-        _keepOut = Session.Advice.KeepOut is { OnAxis: > 0.0 } shape ? Outline(shape) : string.Empty;
+        (KeepOutShape? Shape, Pose Pose, SheetView View, SheetLayout Sheet) wanted = (Session.Advice.KeepOut, Pose, View, Session.Sheet);
+        if (wanted != _drawn)
+        {
+            _drawn = wanted;
+            _keepOut = wanted.Shape is { OnAxis: > 0.0 } shape ? Outline(shape) : string.Empty;
+        }
+
         Vector forward = Pose.Forward;
         _looks = Math.Atan2(View == SheetView.Plan ? forward.Y : forward.Z, forward.X);
         _frame = View == SheetView.Plan ? "plan-frame" : "elevation-frame";

@@ -19,7 +19,8 @@ public sealed class BenchAdvice : IDisposable
     /// <param name="desk">The bench to look over.</param>
     /// <param name="worker">On which it is looked over; null for any thread.</param>
     /// <param name="onlyWhereQuick">Whether a bench with panels, which takes seconds of all cores, is not looked over.</param>
-    public BenchAdvice(BenchDesk desk, TaskScheduler? worker = null, bool onlyWhereQuick = false)
+    /// <param name="known">What is known already of a desk on which the same may lie; null where nothing is.</param>
+    public BenchAdvice(BenchDesk desk, TaskScheduler? worker = null, bool onlyWhereQuick = false, BenchAdvice? known = null)
     {
         ArgumentNullException.ThrowIfNull(desk);
         (_desk, _onlyWhereQuick) = (desk, onlyWhereQuick);
@@ -28,6 +29,10 @@ public sealed class BenchAdvice : IDisposable
         _desk.Changed += Ask;
         _findings.Changed += Tell;
         _keepOut.Changed += Tell;
+        if (known is not null)
+        {
+            TakeOver(known);
+        }
     }
 
     /// <summary>Raised when there is something new to show; on any thread.</summary>
@@ -72,6 +77,25 @@ public sealed class BenchAdvice : IDisposable
         _desk.Changed -= Ask;
         _findings.Dispose();
         _keepOut.Dispose();
+    }
+
+    // What is not there yet is asked for here.
+    private void TakeOver(BenchAdvice known)
+    {
+        lock (known._gate)
+        {
+            if (known._keepOutAsked is { } asked && !known._keepOut.IsBusy)
+            {
+                _keepOutAsked = asked;
+                _keepOut.Know(known._keepOut.Answer);
+            }
+
+            if (Looks && known._lookedOver == _desk.Now.Scene && known is { IsLooking: false, Findings: { } findings })
+            {
+                _lookedOver = _desk.Now.Scene;
+                _findings.Know(findings);
+            }
+        }
     }
 
     private void Ask()

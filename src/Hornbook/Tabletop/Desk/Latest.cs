@@ -45,6 +45,15 @@ public sealed class Latest<TQuestion, TAnswer>(Func<TQuestion, IProgress<double>
         return Task.Factory.StartNew(() => Compute(question, mine), CancellationToken.None, TaskCreationOptions.DenyChildAttach, worker ?? TaskScheduler.Default);
     }
 
+    /// <summary>Begins with an answer that is known from elsewhere.</summary>
+    public void Know(TAnswer? answer)
+    {
+        lock (_gate)
+        {
+            Answer = answer;
+        }
+    }
+
     /// <summary>Gives the present question up; the answer before stays.</summary>
     public void Stop()
     {

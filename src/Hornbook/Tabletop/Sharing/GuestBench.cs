@@ -44,7 +44,7 @@ public sealed class GuestBench : IDisposable
     {
         LooksOn = false;
         Desk.BeginAnew();
-        _own ??= new BenchAdvice(Desk, _work.Worker, onlyWhereQuick: true);
+        _own ??= new BenchAdvice(Desk, _work.Worker, onlyWhereQuick: true, _presenter.Advice);
     }
 
     /// <summary>Back to the presenter's bench; the copy is gone.</summary>

@@ -140,6 +140,25 @@ public sealed class GuestBenchTests : IDisposable
     }
 
     [Fact]
+    public async Task A_fresh_copy_knows_what_was_said_of_the_presenters_bench_and_is_looked_over_when_it_is_moved()
+    {
+        await _presenter.Advice.CompleteAsync();
+        _guest.TakeCopy();
+        Assert.Same(_presenter.Advice.Findings, _guest.Advice.Findings);
+        Assert.Same(_presenter.Advice.KeepOut, _guest.Advice.KeepOut);
+        Assert.False(_guest.Advice.IsLooking);
+
+        Assert.Null(_guest.Desk.Edit("moving", [BenchChange.ToText("receiver.x", "1.1 m")]));
+        await _guest.Advice.CompleteAsync();
+        Assert.NotSame(_presenter.Advice.Findings, _guest.Advice.Findings);
+        Assert.Same(_presenter.Advice.KeepOut, _guest.Advice.KeepOut); // the source stands as it did
+
+        Assert.Null(_guest.Desk.Edit("more", [BenchChange.ToText("source.worst_case_power", "12 mW")]));
+        await _guest.Advice.CompleteAsync();
+        Assert.True(_guest.Advice.KeepOut!.OnAxis > _presenter.Advice.KeepOut!.OnAxis);
+    }
+
+    [Fact]
     public void A_copy_grows_no_panels()
     {
         _guest.TakeCopy();
