@@ -90,7 +90,13 @@ internal static class ExposureFindings
         yield return new Finding(worst.Density > WorkersLimit(bench, allowed) ? Severity.Spoils : Severity.Weakens, "edge-swept",
             $"In '{demonstration.Name}' the beam sweeps over the table's edge {InWords.Length(worst.Distance)} from the source's mouth with {Density(worst.Density)}; the limit '{limit.Title}' is {Density(allowed)}.",
             "Whoever stands there is in the beam for a moment; most limits are means over minutes, so this is a precaution.",
-            new Mend("Turn the receiver instead of the source, or let nobody stand beside the source's half of the table."));
+            TurnTheReceiver(demonstration));
+    }
+
+    private static Mend TurnTheReceiver(Demonstration demonstration)
+    {
+        const string Move = "Turn the receiver instead of the source, or let nobody stand beside the source's half of the table.";
+        return demonstration is BeamWidthDemonstration { Turned: BenchEnd.Source } ? new Mend(Move, $"demonstrations.{demonstration.Name}.end", "receiver") : new Mend(Move);
     }
 
     private static TableEdge EdgeAt(Inspection bench, SourceEnd source) =>
@@ -110,7 +116,11 @@ internal static class ExposureFindings
         yield return new Finding(density > WorkersLimit(bench, allowed) ? Severity.Weakens : Severity.Note, "receiver-inside-keep-out",
             $"The receiver stands inside the keep-out distance: {Density(density)} at its place; the limit '{limit.Title}' is {Density(allowed)}.",
             $"A hand that moves or turns it reaches inside; the keep-out distance is {InWords.Length(KeepOut.OnAxis(field, allowed))} on the axis.",
-            new Mend("Turn the source off, or away, before reaching in; or turn the receiver from behind with a rod."));
+            Rearranging.Farther(
+                bench,
+                moved => TableEdge.DensityAt(field, moved.Source.Pose.ToOwn(moved.Receiver.Pose.Position)) <= allowed,
+                distance => $"Move the receiver to {InWords.Length(distance)} from the source's mouth; or turn the source off, or away, before reaching in.",
+                "Turn the source off, or away, before reaching in; or turn the receiver from behind with a rod."));
     }
 
     private static string Density(double density) => $"{InWords.Rounded(density, 2)} W/m²";

@@ -54,6 +54,7 @@ public sealed class MendTests
     [InlineData("receiver.x", "75 cm", "near-zone")]
     [InlineData("receiver.x", "65 cm", "gain-misread")]
     [InlineData("receiver.turn", "80 deg", "not-trusted")]
+    [InlineData("receiver.x", "62 cm", "receiver-inside-keep-out")]
     [InlineData("source.x", "5 cm", "antenna-overhangs")]
     [InlineData("demonstrations.polarisation.to", "40 deg", "null-not-reached")]
     [InlineData("demonstrations.beam-width.to", "4 deg", "half-power-not-reached")]
@@ -63,6 +64,14 @@ public sealed class MendTests
         IReadOnlyList<Finding> before = Checking.Check(spoilt.Plan!);
         Finding found = before.First(f => f.Id == id);
         AssertMended(spoilt, before, found);
+    }
+
+    [Fact]
+    public void Where_the_beam_would_sweep_over_people_the_receiver_is_turned_instead()
+    {
+        BenchFile sweeping = Example.Edit([BenchChange.ToText("demonstrations.beam-width.end", "source"), BenchChange.ToText("source.worst_case_power", "10 mW")]);
+        IReadOnlyList<Finding> before = Checking.Check(sweeping.Plan!);
+        AssertMended(sweeping, before, before.First(f => f.Id == "edge-swept"));
     }
 
     [Fact]
