@@ -24,7 +24,7 @@ internal sealed class PanelLights(double frequency, double refinement = 1.0)
 
     // A table top casts no shadow where anybody listens, and its ends lie outside the beam: 3.6 cells a wavelength leave 0.005 dB.
     private const double TopRefinement = 0.8;
-    private const double MetalTopRefinement = 0.72;
+    private const double MetalTopRefinement = 0.6;
 
     // Every edit of a bench file makes panels anew, alike or not: what was prepared for old ones is let go now and then.
     private const int MostPrepared = 64;
