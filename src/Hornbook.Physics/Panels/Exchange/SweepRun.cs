@@ -8,8 +8,9 @@ internal sealed class SweepRun
     /// <summary>So many sweeps only carry the wave outwards; there is nothing to mix yet.</summary>
     internal const int Outwards = 3;
 
-    // Where these leave more than that, panels face each other.
+    // Where these leave more than that, and the last of them more than this of the one before it, panels face each other and the wave is trapped between them.
     private const double MuchLeft = 0.1;
+    private const double SlowShare = 0.55;
 
     // Three corrected sweeps leave a tenth of the change or so; where they leave more than this, the larger cells know too little.
     private const int SweepsGiven = 3;
@@ -68,7 +69,7 @@ internal sealed class SweepRun
 
     private void Sweep()
     {
-        if (_count == Outwards && _changes[^1] > MuchLeft)
+        if (_count == Outwards && _changes[^1] > MuchLeft && _changes[^1] > SlowShare * _changes[^2])
         {
             Correct();
         }
