@@ -63,10 +63,11 @@ internal sealed partial class Guest : IAsyncDisposable
     {
         Stopwatch clock = Stopwatch.StartNew();
         await Task.Delay(pace * random.NextDouble());
-        for (double way = -10.0; clock.Elapsed < lasting; way = -way) // to the source and back, so that it stays over the table
+        int moves = 0;
+        for (double way = -10.0; clock.Elapsed < lasting; way = -way) // to the source and as far back, so that it stays over the table
         {
+            moves = way < 0.0 ? random.Next(12, 37) : moves;
             await CallAsync(_handsId, "Grasp", "receiver", "move", "plan", 0.0, 0.0);
-            int moves = random.Next(12, 37);
             for (int i = 0; i < moves && clock.Elapsed < lasting; i++)
             {
                 _sounded = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
