@@ -28,7 +28,7 @@ internal sealed class PanelExchange
     /// <summary>The same source with other panels: what did not move keeps its light and its ways.</summary>
     internal PanelExchange With(IReadOnlyList<PosedPanel> posed) => Of(_mouth, posed, _panels);
 
-    /// <summary>The same source with none of these panels.</summary>
+    /// <summary>Other panels lit by the same source; nothing of these is used.</summary>
     internal PanelExchange Lighting(IReadOnlyList<PosedPanel> posed) => Of(_mouth, posed);
 
     /// <summary>How many panels.</summary>
