@@ -95,8 +95,8 @@ internal sealed class CourseWaves
         }
 
         // Of the two halves of a gap, the one that did worse tells how fast it goes.
-        double worse = all.Where(other => other.Gap.Half == gap.Gap.Half).Max(other => other.Miss);
-        return gap.Gap.Half is Missed whole && worse <= SureGain * whole.Miss && gap.Miss * worse / whole.Miss <= 1.0;
+        double worse = all.Where(other => other.Gap.Whole == gap.Gap.Whole).Max(other => other.Miss);
+        return gap.Gap.Whole is Missed whole && worse <= SureGain * whole.Miss && gap.Miss * worse / whole.Miss <= 1.0;
     }
 
     private Complex Wave(int index, PanelWaves panels)
@@ -161,8 +161,8 @@ internal sealed class CourseWaves
     /// <summary>A stretch between two solved settings.</summary>
     /// <param name="From">The one.</param>
     /// <param name="To">The other.</param>
-    /// <param name="Half">What it is half of; null for the first.</param>
-    private sealed record Gap(int From, int To, Missed? Half)
+    /// <param name="Whole">What it is half of; null for the first.</param>
+    private sealed record Gap(int From, int To, Missed? Whole)
     {
         internal int Middle => (From + To) / 2;
     }

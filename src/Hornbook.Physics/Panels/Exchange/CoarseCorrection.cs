@@ -2,7 +2,7 @@ using Hornbook.Physics.Radiation;
 
 namespace Hornbook.Physics.Panels.Exchange;
 
-/// <summary>What panels that throw a wave to and fro will still add to it, found with larger cells, which cost a fifth: the two-grid correction of a sweep.</summary>
+/// <summary>What panels that throw a wave to and fro will still add to it, found with larger cells, which cost a quarter: the two-grid correction of a sweep.</summary>
 /// <remarks>
 /// The full approximation scheme [Brandt1977], since the direction in which a wave travels is taken from the field itself: on the larger cells the currents y are sought for which
 /// y = F(y) + τ, with τ such that the sweep before, F(x), is met exactly; by what y differs from that, the sweep is corrected.
