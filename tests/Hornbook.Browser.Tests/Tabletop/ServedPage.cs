@@ -13,10 +13,15 @@ namespace Hornbook.Browser.Tests.Tabletop;
 /// <summary>The example bench served to a real browser, which is started once for all tests.</summary>
 public sealed class ServedPage : IAsyncLifetime
 {
+    private const float Patience = 60000.0f; // ms: a busy machine is slow, not wrong
+
     private readonly List<WebApplication> _apps = [];
+    private readonly List<IBrowserContext> _windows = [];
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("hornbook-pages");
     private IPlaywright? _playwright;
     private IBrowser? _browser;
+    private WebApplication? _common;
+    private string? _test;
 
     public Scene Scene { get; } = ExampleBench.Scene;
 
@@ -29,9 +34,9 @@ public sealed class ServedPage : IAsyncLifetime
             return;
         }
 
-        // A busy machine is slow, not wrong.
-        Assertions.SetDefaultExpectTimeout(30000);
-        Address = await ServeAsync();
+        Assertions.SetDefaultExpectTimeout(Patience);
+        _common = await StartAsync(NewFile());
+        Address = _common.Urls.Single();
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
@@ -52,10 +57,9 @@ public sealed class ServedPage : IAsyncLifetime
         }
 
         _playwright?.Dispose();
-        foreach (WebApplication app in _apps)
+        foreach (WebApplication app in _apps.Append(_common).OfType<WebApplication>())
         {
-            await app.StopAsync();
-            await app.DisposeAsync();
+            await StopAsync(app);
         }
 
         _folder.Delete(recursive: true);
@@ -74,11 +78,10 @@ public sealed class ServedPage : IAsyncLifetime
     /// <param name="keptIn">The file that is written, where it is another one.</param>
     public async Task<string> ServeAsync(string? path = null, string? keptIn = null)
     {
+        await PutAwayAsync();
         string file = path ?? NewFile();
-        WebApplication app = TabletopHost.Build(BenchFile.Read(file), new BenchHome(file, keptIn ?? file), port: 0);
-        _apps.Add(app);
-        await app.StartAsync();
-        return app.Urls.Single();
+        _apps.Add(await StartAsync(file, keptIn));
+        return _apps[^1].Urls.Single();
     }
 
     /// <summary>What the scene reads with the receiver in a pose.</summary>
@@ -88,6 +91,7 @@ public sealed class ServedPage : IAsyncLifetime
     public async Task<IPage> WindowAsync(Screen screen)
     {
         Assert.SkipWhen(Chromium.MaySkip, Chromium.Missing);
+        await PutAwayAsync();
         IBrowserContext context = await _browser!.NewContextAsync(new BrowserNewContextOptions
         {
             ViewportSize = new ViewportSize { Width = screen.Width, Height = screen.Height },
@@ -95,6 +99,8 @@ public sealed class ServedPage : IAsyncLifetime
             HasTouch = screen.Touch,
             ReducedMotion = ReducedMotion.Reduce,
         });
+        context.SetDefaultTimeout(Patience);
+        _windows.Add(context);
         return await context.NewPageAsync();
     }
 
@@ -105,6 +111,43 @@ public sealed class ServedPage : IAsyncLifetime
         await window.GotoAsync(address ?? await ServeAsync());
         await window.WaitForSelectorAsync("main[data-ready=yes]");
         return new BenchPage(window);
+    }
+
+    private static async Task<WebApplication> StartAsync(string file, string? keptIn = null)
+    {
+        WebApplication app = TabletopHost.Build(BenchFile.Read(file), new BenchHome(file, keptIn ?? file), port: 0);
+        await app.StartAsync();
+        return app;
+    }
+
+    private static async Task StopAsync(WebApplication app)
+    {
+        await app.StopAsync();
+        await app.DisposeAsync();
+    }
+
+    // Windows and programs that the test before left open would go on drawing, sounding and computing beside this one.
+    private async Task PutAwayAsync()
+    {
+        string? test = TestContext.Current.Test?.UniqueID;
+        if (test == _test)
+        {
+            return;
+        }
+
+        _test = test;
+        foreach (IBrowserContext window in _windows)
+        {
+            await window.CloseAsync();
+        }
+
+        foreach (WebApplication app in _apps)
+        {
+            await StopAsync(app);
+        }
+
+        _windows.Clear();
+        _apps.Clear();
     }
 }
 
