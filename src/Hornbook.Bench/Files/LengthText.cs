@@ -9,5 +9,8 @@ internal static class LengthText
     private static readonly Quantity Size = Quantity.Length with { Resolution = 1e-6 };
     private static readonly Unit Millimetre = Size.FindUnit("mm")!;
 
-    internal static string Of(double length) => $"\"{QuantityText.Write(length, Millimetre, Size)}\"";
+    internal static string Of(double length) => $"\"{Typed(length)}\"";
+
+    /// <summary>Without the quotes, as it is given to one key of a file.</summary>
+    internal static string Typed(double length) => QuantityText.Write(length, Millimetre, Size);
 }

@@ -61,10 +61,13 @@ internal static class DemonstrationFindings
         }
     }
 
+    /// <summary>Whether a curve has enough steps of pitch for a room.</summary>
+    internal static bool IsHeardToMove(Curve curve) => Hearing.StepsOf(curve) >= FewSteps;
+
     private static IEnumerable<Finding> Range(Inspection bench, Prediction prediction)
     {
         double steps = Hearing.StepsOf(prediction.Curve);
-        if (steps < FewSteps && !prediction.Curve.Points.All(p => p.Reading.Heard.State == ToneState.Clipped))
+        if (!IsHeardToMove(prediction.Curve) && !prediction.Curve.Points.All(p => p.Reading.Heard.State == ToneState.Clipped))
         {
             yield return new Finding(steps < FewSteps / 4.0 ? Severity.Spoils : Severity.Weakens, "pitch-range-small",
                 $"'{prediction.Demonstration.Name}' moves the pitch by {InWords.Steps(steps)} only.",

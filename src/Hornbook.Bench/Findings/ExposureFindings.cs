@@ -18,17 +18,33 @@ internal static class ExposureFindings
 
     internal static IEnumerable<Finding> Of(Inspection bench)
     {
-        double frequency = bench.Plan.Frequency;
-        ExposureLimit? chosen = bench.Plan.ExposureLimit == Strictest ? null : ExposureLimits.Find(bench.Plan.ExposureLimit);
-        bool fits = chosen is not null && chosen.Band.Contains(frequency);
-        ExposureLimit? limit = fits ? chosen : ExposureLimits.Strictest(ExposureGroup.Public, frequency);
+        (ExposureLimit? chosen, ExposureLimit? limit) = Limits(bench);
         return
         [
             .. WorstCase(bench),
-            .. fits || bench.Plan.ExposureLimit == Strictest ? [] : Unfit(bench, chosen),
+            .. (chosen is not null && chosen == limit) || bench.Plan.ExposureLimit == Strictest ? [] : Unfit(bench, chosen),
             .. limit is null ? Unknown(bench) : Inside(bench, limit),
         ];
     }
+
+    /// <summary>Whether the edges of the table get no more than the limit allows from the source in another place, or no more than they get now.</summary>
+    internal static bool KeepsEdges(Inspection bench, SourceEnd moved) =>
+        EdgeAt(bench, moved).Density <= Math.Max(EdgeAt(bench, bench.Source).Density, Allowed(bench));
+
+    /// <summary>The same for all that a demonstration does with the source, if it is changed into another one.</summary>
+    internal static bool KeepsEdges(Inspection bench, Demonstration now, Demonstration changed) =>
+        SweptOver(bench, changed).Density <= Math.Max(SweptOver(bench, now).Density, Allowed(bench));
+
+    /// <summary>The limit that the file names, null where there is none such; and the one that is held to, null where none is known.</summary>
+    private static (ExposureLimit? Chosen, ExposureLimit? HeldTo) Limits(Inspection bench)
+    {
+        double frequency = bench.Plan.Frequency;
+        ExposureLimit? chosen = bench.Plan.ExposureLimit == Strictest ? null : ExposureLimits.Find(bench.Plan.ExposureLimit);
+        return (chosen, chosen is not null && chosen.Band.Contains(frequency) ? chosen : ExposureLimits.Strictest(ExposureGroup.Public, frequency));
+    }
+
+    // Without a limit nothing more is allowed than is there already.
+    private static double Allowed(Inspection bench) => Limits(bench).HeldTo?.PowerDensity(bench.Plan.Frequency) ?? 0.0;
 
     private static IEnumerable<Finding> WorstCase(Inspection bench) => bench.Source.IsWorstCaseStated
         ? []
@@ -79,9 +95,7 @@ internal static class ExposureFindings
     /// <summary>Demonstrations that turn the source, or change its antenna: for a moment others are in the beam.</summary>
     private static IEnumerable<Finding> Swept(Inspection bench, Demonstration demonstration, ExposureLimit limit, double allowed)
     {
-        Setting[] moved = [.. demonstration.Course(bench.Plan).Where(s => s.Source != bench.Source)];
-        int stride = Math.Max(1, moved.Length / MostSettings);
-        TableEdge worst = moved.Where((_, i) => i % stride == 0).Select(s => EdgeAt(bench, s.Source)).DefaultIfEmpty().MaxBy(edge => edge.Density);
+        TableEdge worst = SweptOver(bench, demonstration);
         if (worst.Density <= allowed)
         {
             yield break;
@@ -90,14 +104,33 @@ internal static class ExposureFindings
         yield return new Finding(worst.Density > WorkersLimit(bench, allowed) ? Severity.Spoils : Severity.Weakens, "edge-swept",
             $"In '{demonstration.Name}' the beam sweeps over the table's edge {InWords.Length(worst.Distance)} from the source's mouth with {Density(worst.Density)}; the limit '{limit.Title}' is {Density(allowed)}.",
             "Whoever stands there is in the beam for a moment; most limits are means over minutes, so this is a precaution.",
-            TurnTheReceiver(demonstration));
+            WithTheReceiver(bench, demonstration));
     }
 
-    private static Mend TurnTheReceiver(Demonstration demonstration)
+    /// <summary>The place at an edge that gets most while a demonstration turns the source or changes its antenna.</summary>
+    private static TableEdge SweptOver(Inspection bench, Demonstration demonstration)
     {
-        const string Move = "Turn the receiver instead of the source, or let nobody stand beside the source's half of the table.";
-        return demonstration is BeamWidthDemonstration { Turned: BenchEnd.Source } ? new Mend(Move, $"demonstrations.{demonstration.Name}.end", "receiver") : new Mend(Move);
+        Setting[] moved = [.. demonstration.Course(bench.Plan).Where(s => s.Source != bench.Source)];
+        int stride = Math.Max(1, moved.Length / MostSettings);
+        return moved.Where((_, i) => i % stride == 0).Select(s => EdgeAt(bench, s.Source)).DefaultIfEmpty().MaxBy(edge => edge.Density);
     }
+
+    /// <summary>The same shown with the other end, where that is as good: a beam is as wide and a gain as large whichever way the wave goes.</summary>
+    private static Mend WithTheReceiver(Inspection bench, Demonstration demonstration)
+    {
+        const string Aside = "let nobody stand beside the source's half of the table.";
+        string key = $"demonstrations.{demonstration.Name}.end";
+        return demonstration switch
+        {
+            BeamWidthDemonstration { Turned: BenchEnd.Source } => new Mend($"Turn the receiver instead of the source, or {Aside}", key, "receiver"),
+            AntennaChangeDemonstration { Changed: BenchEnd.Source } change when !Clips(bench, change with { Changed = BenchEnd.Receiver }) =>
+                new Mend($"Change the receiver's antenna instead of the source's, or {Aside}", key, "receiver"),
+            _ => new Mend($"{char.ToUpperInvariant(Aside[0])}{Aside[1..]}"),
+        };
+    }
+
+    private static bool Clips(Inspection bench, Demonstration changed) =>
+        ChainSetting.IsAtCeiling(bench.Plan.Detection, bench.Predict(changed).Curve.Strongest.Reading.Heard);
 
     private static TableEdge EdgeAt(Inspection bench, SourceEnd source) =>
         TableEdge.Worst(bench.Plan.Table, source.Pose, ExposureField.Of(bench.Scene.Antenna(source.Antenna), source.WorstCasePower));
@@ -119,7 +152,7 @@ internal static class ExposureFindings
             Rearranging.Farther(
                 bench,
                 moved => TableEdge.DensityAt(field, moved.Source.Pose.ToOwn(moved.Receiver.Pose.Position)) <= allowed,
-                distance => $"Move the receiver to {InWords.Length(distance)} from the source's mouth; or turn the source off, or away, before reaching in.",
+                "; or turn the source off, or away, before reaching in.",
                 "Turn the source off, or away, before reaching in; or turn the receiver from behind with a rod."));
     }
 

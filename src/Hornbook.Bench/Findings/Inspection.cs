@@ -9,7 +9,9 @@ namespace Hornbook.Bench.Findings;
 /// <param name="Reading">Its reading as it stands.</param>
 /// <param name="Textbook">The textbook formulas beside that.</param>
 /// <param name="Predictions">Of each demonstration that can be computed.</param>
-internal sealed record Inspection(Scene Scene, Reading Reading, TextbookComparison Textbook, IReadOnlyList<Prediction> Predictions)
+/// <param name="Cancellation">Stops the looking for mends too.</param>
+internal sealed record Inspection(
+    Scene Scene, Reading Reading, TextbookComparison Textbook, IReadOnlyList<Prediction> Predictions, CancellationToken Cancellation)
 {
     internal BenchPlan Plan => Scene.Plan;
 
@@ -31,6 +33,10 @@ internal sealed record Inspection(Scene Scene, Reading Reading, TextbookComparis
             progress?.Report((i + 1.0) / count);
         }
 
-        return new Inspection(scene, scene.Read(), TextbookLink.AsItStands(scene), predictions);
+        return new Inspection(scene, scene.Read(), TextbookLink.AsItStands(scene), predictions, cancellation);
     }
+
+    /// <summary>What another demonstration would show, or one of these on another bench.</summary>
+    internal Prediction Predict(Demonstration demonstration, BenchPlan? plan = null) =>
+        Prediction.Of(plan is null ? Scene : Scene.With(plan), demonstration, null, Cancellation);
 }

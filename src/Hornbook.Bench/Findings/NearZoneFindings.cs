@@ -34,9 +34,12 @@ internal static class NearZoneFindings
 
     private static Mend Farther(Inspection bench, double farZone)
     {
-        return Rearranging.Farther(bench, moved => (moved.Receiver.Pose.Position - moved.Source.Pose.Position).Length >= farZone, Move, Move(Math.Ceiling(20.0 * farZone) / 20.0));
-
-        static string Move(double distance) => $"Move the receiver to {InWords.Length(distance)} from the source's mouth, or use a smaller antenna.";
+        const string Ending = ", or use a smaller antenna.";
+        return Rearranging.Farther(
+            bench,
+            moved => (moved.Receiver.Pose.Position - moved.Source.Pose.Position).Length >= farZone,
+            Ending,
+            $"Move the receiver to {InWords.Length(Math.Ceiling(20.0 * farZone) / 20.0)} from the source's mouth{Ending}");
     }
 
     /// <summary>The formulas beside the link of both ends well aimed: a bad aim is another finding.</summary>
@@ -65,7 +68,7 @@ internal static class NearZoneFindings
         return Rearranging.Farther(
             bench,
             moved => bench.Scene.Read(moved.Source, moved.Receiver).RippleDb <= RippleFeltDb,
-            distance => $"Move the receiver to {InWords.Length(distance)} from the source's mouth, or {twice}.",
+            $", or {twice}.",
             $"{char.ToUpperInvariant(twice[0])}{twice[1..]}.");
     }
 }

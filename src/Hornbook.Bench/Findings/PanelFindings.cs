@@ -72,7 +72,7 @@ internal static class PanelFindings
             yield return new Finding(Severity.Spoils, "panel-at-mouth",
                 $"The panel '{panel.Panel.Name}' is {InWords.Length(distance)} from the {end}'s mouth, less than half a wavelength ({InWords.Length(0.5 * wavelength)}).",
                 "It changes what the antenna itself does; the prediction leaves that out and is worth nothing here.",
-                Rearranging.Panel(plan, panel.Panel, Away(panel.Panel, pose) * (wavelength - distance), $"Move the panel '{panel.Panel.Name}' at least {InWords.Length(wavelength)} away from it."));
+                Rearranging.Panel(plan, panel.Panel, Away(panel.Panel, pose) * (wavelength - distance), $"Move the panel '{panel.Panel.Name}' at least {InWords.Length(wavelength)} away from it"));
         }
     }
 

@@ -23,6 +23,9 @@ internal static class PlaceFindings
         return Math.Sqrt((x * x) + (y * y));
     }
 
+    /// <summary>How far an antenna's throat reaches beyond the table's edge [m]; 0 over the table.</summary>
+    internal static double Overhang(BenchPlan plan, string antenna, Pose pose) => Beyond(plan.Table, Back(plan.Antenna(antenna), pose));
+
     private static IEnumerable<Finding> Of(BenchPlan plan, string end, Pose pose, string antenna)
     {
         AntennaShape shape = plan.Antenna(antenna);
@@ -31,7 +34,7 @@ internal static class PlaceFindings
         {
             yield return OffTable(plan, end, pose, beyond);
         }
-        else if (Beyond(plan.Table, Back(shape, pose)) is double overhang && overhang > 0.0)
+        else if (Overhang(plan, antenna, pose) is double overhang && overhang > 0.0)
         {
             yield return new Finding(Severity.Note, "antenna-overhangs",
                 $"The throat of the {end}'s antenna '{antenna}' reaches {InWords.Length(overhang)} beyond the table's edge.",
@@ -56,7 +59,7 @@ internal static class PlaceFindings
         Vector inside = new(Math.Clamp(back.X, 0.0, plan.Table.Length), Math.Clamp(back.Y, -plan.Table.Width / 2.0, plan.Table.Width / 2.0), back.Z);
         BenchPlan? moved = Rearranging.Everything(plan, (inside - back) * ((overhang + ToSpare) / overhang));
         bool fits = moved is not null && new[] { (moved.Source.Antenna, moved.Source.Pose), (moved.Receiver.Antenna, moved.Receiver.Pose) }
-            .All(held => Beyond(plan.Table, Back(plan.Antenna(held.Antenna), held.Pose)) == 0.0);
+            .All(held => Overhang(plan, held.Antenna, held.Pose) == 0.0);
         return fits
             ? Rearranging.AsIn(moved!, $"Move both ends {InWords.Length(overhang)} inwards, panels too, or stand the {end} on an arm.")
             : new Mend($"Stand the {end} on an arm beyond the edge: the table has no room to move everything {InWords.Length(overhang)} inwards.");

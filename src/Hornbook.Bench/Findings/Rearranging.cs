@@ -1,4 +1,5 @@
 using System.Globalization;
+using Hornbook.Bench.Demonstrations;
 using Hornbook.Bench.Layout;
 using Hornbook.Physics;
 using Hornbook.Physics.Detection;
@@ -13,38 +14,81 @@ internal static class Rearranging
     // Of a search for a place: as fine as a hand sets one without a rule, and coarser far away.
     private const double Step = 0.05;
 
+    // As fine as a heavy end is set by hand [m].
+    private const double Hand = 0.01;
+
     /// <summary>The receiver moved along the line of sight to a distance from the source's mouth [m].</summary>
     internal static Mend Receiver(BenchPlan plan, double distance, string move) =>
         ReceiverAt(plan, distance) is { } moved && IsNoWorse(plan, moved)
             ? Setting(move, Place("receiver", moved.Receiver.Pose.Position))
             : new Mend(move);
 
-    /// <summary>The receiver moved away along the line of sight until something holds, as long as it is heard there.</summary>
+    /// <summary>
+    /// The receiver moved away along the line of sight until something holds, as long as it is heard there; where the table ends before, the
+    /// source is moved back too, as far as there is table under it and nobody at an edge gets too much.
+    /// </summary>
     /// <param name="bench">The bench.</param>
     /// <param name="holds">What has to hold.</param>
-    /// <param name="move">The move to a distance from the source's mouth [m].</param>
-    /// <param name="otherwise">What to say where the table ends before.</param>
-    internal static Mend Farther(Inspection bench, Predicate<BenchPlan> holds, Func<double, string> move, string otherwise)
+    /// <param name="ending">What follows "Move the receiver to 65 cm from the source's mouth".</param>
+    /// <param name="otherwise">What to say where the table is too short.</param>
+    internal static Mend Farther(Inspection bench, Predicate<BenchPlan> holds, string ending, string otherwise)
     {
         int last = (int)(double.Hypot(bench.Plan.Table.Length, bench.Plan.Table.Width) / Step);
-        for (int i = (int)(bench.Distance / Step) + 1; i <= last && ReceiverAt(bench.Plan, i * Step) is { } moved; i += Math.Max(1, i / 20))
+        for (int i = (int)(bench.Distance / Step) + 1; i <= last; i += Math.Max(1, i / 20))
         {
-            if (holds(moved) && bench.Scene.Read(moved.Source, moved.Receiver).Heard.State != ToneState.Drowned)
+            double distance = i * Step;
+            if (ReceiverAt(bench.Plan, distance) is { } moved)
             {
-                return Receiver(bench.Plan, i * Step, move(i * Step));
+                if (IsWanted(moved))
+                {
+                    return Receiver(bench.Plan, distance, $"Move the receiver to {InWords.Length(distance)} from the source's mouth{ending}");
+                }
+            }
+            else if (Apart(bench.Plan, distance) is { } apart && ExposureFindings.KeepsEdges(bench, apart.Source) && IsWanted(apart) && IsNoWorse(bench.Plan, apart))
+            {
+                double back = (apart.Source.Pose.Position - bench.Source.Pose.Position).Length;
+                return AsIn(apart, $"Move the source back by {InWords.Length(back)}, and the receiver to {InWords.Length(distance)} from its mouth{ending}");
             }
         }
 
         return new Mend(otherwise);
+
+        bool IsWanted(BenchPlan moved) => holds(moved) && bench.Scene.Read(moved.Source, moved.Receiver).Heard.State != ToneState.Drowned;
     }
 
     /// <summary>The bench with the receiver at a distance from the source's mouth [m]; null where there is no table under it.</summary>
     internal static BenchPlan? ReceiverAt(BenchPlan plan, double distance)
     {
-        Vector way = plan.Receiver.Pose.Position - plan.Source.Pose.Position;
-        Vector towards = way.Length < SamePlace ? plan.Source.Pose.Forward : way * (1.0 / way.Length);
-        Vector place = plan.Source.Pose.Position + (towards * distance);
+        Vector place = plan.Source.Pose.Position + (Sight(plan) * distance);
         return IsOver(plan.Table, place) ? plan with { Receiver = plan.Receiver with { Pose = plan.Receiver.Pose with { Position = place } } } : null;
+    }
+
+    /// <summary>The source moved back along the line of sight, as little as lets the receiver stand at a distance from it [m]; null where the table is too short.</summary>
+    private static BenchPlan? Apart(BenchPlan plan, double distance)
+    {
+        Pose source = plan.Source.Pose;
+        for (double back = Hand; back < distance; back += Hand)
+        {
+            Pose there = source with { Position = source.Position - (Sight(plan) * back) };
+            if (!IsOver(plan.Table, there.Position) || PlaceFindings.Overhang(plan, plan.Source.Antenna, there) > 0.0)
+            {
+                return null;
+            }
+
+            if (ReceiverAt(plan with { Source = plan.Source with { Pose = there } }, distance) is { } moved)
+            {
+                return moved;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>From the source to the receiver; along the source's axis where both are in one place.</summary>
+    private static Vector Sight(BenchPlan plan)
+    {
+        Vector way = plan.Receiver.Pose.Position - plan.Source.Pose.Position;
+        return way.Length < SamePlace ? plan.Source.Pose.Forward : way.Unit;
     }
 
     /// <summary>Both ends and the panels that stand moved by as much, so that nothing changes between them; null where the table is too small.</summary>
@@ -70,13 +114,14 @@ internal static class Rearranging
         .. moved.Panels.Where(panel => panel.Stands).SelectMany(panel => Place($"panels.{panel.Name}", panel.Pose.Position)),
     ]);
 
-    /// <summary>One panel moved.</summary>
+    /// <summary>One panel moved; laid aside where it cannot stand there either.</summary>
     internal static Mend Panel(BenchPlan plan, BenchPanel panel, Vector shift, string move)
     {
+        string name = panel.Name;
         BenchPanel there = panel with { Pose = panel.Pose with { Position = panel.Pose.Position + shift } };
-        BenchPlan moved = plan with { Panels = [.. plan.Panels.Select(other => other.Name == panel.Name ? there : other)] };
+        BenchPlan moved = plan with { Panels = [.. plan.Panels.Select(other => other.Name == name ? there : other)] };
         bool helps = IsOver(plan.Table, there.Pose.Position) && PanelFindings.TroublesOf(moved) < PanelFindings.TroublesOf(plan);
-        return helps ? Setting(move, Place($"panels.{panel.Name}", there.Pose.Position)) : new Mend(move);
+        return helps ? Setting($"{move}.", Place($"panels.{name}", there.Pose.Position)) : new Mend($"{move}, or lay it aside.", $"panels.{name}.aside", "true");
     }
 
     /// <summary>A move that sets several values.</summary>

@@ -9,8 +9,10 @@ internal static class ToneFindings
     /// <summary>Wander of the pitch from which it is heard as unsteady [cents]; a semitone is 100.</summary>
     private const double WanderCents = 30.0;
 
+    private const string CalibrateOrAttenuate = "Calibrate the detector at that power, or put an attenuator before it.";
+
     internal static IEnumerable<Finding> Of(Inspection bench) =>
-        [.. State(bench.Plan.Detection, bench.Reading.Heard, bench.Reading.ReceivedPower), .. Detector(bench.Plan.Detection, bench.Reading.ReceivedPower)];
+        [.. State(bench.Plan.Detection, bench.Reading.Heard, bench.Reading.ReceivedPower), .. Detector(bench.Plan.Detection, bench.Reading.ReceivedPower, "As it stands", highest => Weaker(bench, highest))];
 
     private static IEnumerable<Finding> State(DetectionChain chain, HeardTone heard, double power) => heard.State switch
     {
@@ -34,7 +36,11 @@ internal static class ToneFindings
     };
 
     /// <summary>The law of the detector, where it is used outside of what is known of it.</summary>
-    internal static IEnumerable<Finding> Detector(DetectionChain chain, double power, string when = "As it stands")
+    /// <param name="chain">The chain.</param>
+    /// <param name="power">What it gets [W].</param>
+    /// <param name="when">When it gets that.</param>
+    /// <param name="weaker">The move that lets it get no more than so much [W], where one is looked for.</param>
+    internal static IEnumerable<Finding> Detector(DetectionChain chain, double power, string when, Func<double, Mend>? weaker = null)
     {
         (double lowest, double highest) = chain.Detector.TrustedPower;
         if (power > highest)
@@ -42,7 +48,7 @@ internal static class ToneFindings
             yield return new Finding(Severity.Weakens, "detector-beyond-law",
                 $"{when} the detector gets {InWords.Power(power)}; its law is known up to {InWords.Power(highest)}.",
                 "Volts and hertz are extrapolated, and the diode may suffer.",
-                new Mend("Calibrate the detector at that power, or put an attenuator before it."));
+                weaker?.Invoke(highest) ?? new Mend(CalibrateOrAttenuate));
         }
         else if (power < lowest && chain.Hear(power).State != ToneState.Drowned)
         {
@@ -52,6 +58,12 @@ internal static class ToneFindings
                 new Mend("Calibrate the detector at weaker waves."));
         }
     }
+
+    private static Mend Weaker(Inspection bench, double highest) => Rearranging.Farther(
+        bench,
+        moved => bench.Scene.Read(moved.Source, moved.Receiver).ReceivedPower <= highest,
+        $"; or {char.ToLowerInvariant(CalibrateOrAttenuate[0])}{CalibrateOrAttenuate[1..]}",
+        CalibrateOrAttenuate);
 
     private static Mend Narrower(DetectionChain chain, double jitterCents)
     {

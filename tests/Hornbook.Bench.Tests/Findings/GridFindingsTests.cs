@@ -39,8 +39,10 @@ public sealed class GridFindingsTests
         LayeredSheet board = new(new Layer(Dielectrics.Find("FR-4")!, 1.6e-3));
         Finding etched = Assert.Single(Of(new BoardedStripGrid(new StripGrid(0.020, 0.010), board))), wires = Assert.Single(Of(new WireGrid(0.020, 0.002)));
 
-        Assert.Equal(Assert.Single(Of(0.020)), etched);
+        Finding free = Assert.Single(Of(0.020));
+        Assert.Equal((free.Wrong, free.Mend!.Move), (etched.Wrong, etched.Mend!.Move));
         Assert.StartsWith("The wires of 'grid' are 2 cm apart,", wires.Wrong, StringComparison.Ordinal);
+        Assert.Equal(("panels.grid.wire_diameter", "1.4 mm"), (Assert.Single(wires.Mend!.Also).Key, Assert.Single(wires.Mend.Also).NewText));
         Assert.Empty(Of(new WireGrid(5e-3, 0.5e-3)));
     }
 

@@ -58,6 +58,7 @@ public sealed class MendTests
     [InlineData("source.x", "5 cm", "antenna-overhangs")]
     [InlineData("demonstrations.polarisation.to", "40 deg", "null-not-reached")]
     [InlineData("demonstrations.beam-width.to", "4 deg", "half-power-not-reached")]
+    [InlineData("demonstrations.distance-law.from", "20 cm", "distance-law-bent")]
     public void One_move_that_sets_several_values_mends_it_and_brings_nothing_as_bad(string key, string text, string id)
     {
         BenchFile spoilt = Example.Edit(BenchChange.ToText(key, text));
@@ -98,6 +99,122 @@ public sealed class MendTests
         BenchFile near = Example.Edit([BenchChange.ToText("receiver.x", "55 cm"), BenchChange.ToText("receiver.antenna", "large-horn")]);
         IReadOnlyList<Finding> before = Checking.Check(near.Plan!);
         AssertMended(near, before, before.First(f => f.Id == "standing-waves"));
+    }
+
+    [Fact]
+    public void Where_the_table_ends_behind_the_receiver_the_source_is_moved_back_too()
+    {
+        BenchFile small = Example.Edit([BenchChange.ToText("table.length", "1.2 m"), BenchChange.ToText("source.x", "70 cm"), BenchChange.ToText("receiver.x", "1.1 m")]);
+        IReadOnlyList<Finding> before = Checking.Check(small.Plan!);
+        Finding near = before.First(f => f.Id == "near-zone");
+        Assert.StartsWith("Move the source back by ", near.Mend!.Move, StringComparison.Ordinal);
+        AssertMended(small, before, near);
+    }
+
+    [Theory]
+    [InlineData("1 mW", true)]
+    [InlineData("6 mW", false)]
+    public void The_source_is_not_moved_back_to_where_people_at_the_edge_behind_it_would_get_too_much(string power, bool moves)
+    {
+        BenchFile small = Example.Edit(
+        [
+            BenchChange.ToText("table.length", "70 cm"),
+            BenchChange.ToText("source.antenna", "probe"),
+            BenchChange.ToText("source.power", "1 mW"),
+            BenchChange.ToText("source.worst_case_power", power),
+            BenchChange.ToText("receiver.antenna", "large-horn"),
+            BenchChange.ToText("receiver.x", "60 cm"),
+        ]);
+        Assert.Equal(moves, Checking.Check(small.Plan!).First(f => f.Id == "near-zone").Mend!.Key is not null);
+    }
+
+    [Fact]
+    public void A_course_with_no_point_on_the_table_is_run_over_what_there_is_of_it()
+    {
+        BenchFile off = Example.Edit([BenchChange.ToText("demonstrations.distance-law.from", "1.6 m"), BenchChange.ToText("demonstrations.distance-law.to", "3.2 m")]);
+        IReadOnlyList<Finding> before = Checking.Check(off.Plan!);
+        Finding leaves = before.First(f => f.Id == "course-leaves-table");
+
+        // derived: the source stands at 0.3 m on a table of 1.8 m, and 1.6 to 3.2 m is a ratio of two
+        Assert.Equal(("75 cm", "1.5 m"), (leaves.Mend!.NewText, Assert.Single(leaves.Mend.Also).NewText));
+        AssertMended(off, before, leaves);
+    }
+
+    [Fact]
+    public void A_course_with_one_point_on_the_table_is_too()
+    {
+        BenchFile off = Example.Edit([BenchChange.ToText("demonstrations.distance-law.from", "1.49 m"), BenchChange.ToText("demonstrations.distance-law.to", "3 m")]);
+        IReadOnlyList<Finding> before = Checking.Check(off.Plan!);
+        AssertMended(off, before, before.First(f => f.Id == "course-leaves-table"));
+    }
+
+    [Fact]
+    public void A_beam_in_a_slanting_plane_is_swept_until_it_falls_to_half()
+    {
+        BenchFile slanting = Example.Edit(
+            [BenchChange.ToText("source.roll", "30 deg"), BenchChange.ToText("receiver.roll", "-30 deg"), BenchChange.ToText("demonstrations.beam-width.to", "4 deg")]);
+        IReadOnlyList<Finding> before = Checking.Check(slanting.Plan!);
+        AssertMended(slanting, before, before.First(f => f.Id == "half-power-not-reached"));
+    }
+
+    [Fact]
+    public void Where_an_antenna_at_the_source_would_light_people_that_of_the_receiver_is_changed()
+    {
+        BenchFile changed = Example.Edit(
+        [
+            BenchChange.ToText("source.antenna", "small-horn"),
+            BenchChange.ToText("source.worst_case_power", "40 mW"),
+            BenchChange.ToText("source.x", "80 cm"),
+            BenchChange.ToText("receiver.x", "1.6 m"),
+            BenchChange.ToText("amplifier.gain", "100"),
+            BenchChange.ToText("demonstrations.beam-width.end", "receiver"),
+        ]);
+        IReadOnlyList<Finding> before = Checking.Check(changed.Plan!);
+        AssertMended(changed, before, before.First(f => f.Id == "edge-swept"));
+    }
+
+    [Fact]
+    public void A_detector_that_gets_too_much_is_taken_away_from_the_source()
+    {
+        BenchFile strong = Example.Edit([BenchChange.ToText("source.power", "300 mW"), BenchChange.ToText("source.worst_case_power", "300 mW"), BenchChange.ToText("receiver.x", "60 cm")]);
+        IReadOnlyList<Finding> before = Checking.Check(strong.Plan!);
+        AssertMended(strong, before, before.First(f => f.Id == "detector-beyond-law" && f.Wrong.StartsWith("As it stands", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData("strip grid", "strip_width", "19.8 mm")]
+    [InlineData("strip grid", "strip_width", "0.2 mm")]
+    [InlineData("wire grid", "wire_diameter", "8 mm")]
+    public void A_grid_that_scatters_is_built_finer_with_the_same_share_of_metal(string kind, string key, string metal)
+    {
+        BenchFile coarse = BenchFile.Parse(Example.Text + $"""
+
+            [panels.grid]
+            kind = "{kind}"
+            width = "15 cm"
+            height = "15 cm"
+            period = "20 mm"
+            {key} = "{metal}"
+            aside = true
+            x = "80 cm"
+            z = "40 cm"
+            """, "grid.toml");
+        Assert.Empty(coarse.Problems);
+        IReadOnlyList<Finding> before = Checking.Check(coarse.Plan!);
+        Finding scatters = before.First(f => f.Id == "grid-scatters");
+        Assert.Equal("14 mm", scatters.Mend!.NewText); // derived: half of λ = 28.48 mm at 10.525 GHz, two digits of it
+        AssertMended(coarse, before, scatters);
+    }
+
+    [Fact]
+    public void A_panel_that_finds_no_place_between_the_mouths_is_laid_aside()
+    {
+        BenchFile bench = BenchFile.Parse(Example.Text + PlateAtTheSource(Example.Plan!.Source.Pose.Position), "plate.toml").Edit(BenchChange.ToText("receiver.x", "33 cm"));
+        IReadOnlyList<Finding> before = Checking.Check(bench.Plan!);
+        Finding near = before.First(f => f.Id == "panel-at-mouth");
+        Assert.Equal(("panels.plate.aside", "true"), (near.Mend!.Key, near.Mend.NewText));
+        BenchFile aside = bench.Edit(BenchChange.ToTruth(near.Mend.Key!, true));
+        Assert.DoesNotContain(Checking.Check(aside.Plan!), f => f.Id == "panel-at-mouth");
     }
 
     private static void AssertMended(BenchFile spoilt, IReadOnlyList<Finding> before, Finding found)
