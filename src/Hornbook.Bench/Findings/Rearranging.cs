@@ -36,6 +36,7 @@ internal static class Rearranging
         int last = (int)(double.Hypot(bench.Plan.Table.Length, bench.Plan.Table.Width) / Step);
         for (int i = (int)(bench.Distance / Step) + 1; i <= last; i += Math.Max(1, i / 20))
         {
+            bench.Cancellation.ThrowIfCancellationRequested();
             double distance = i * Step;
             if (ReceiverAt(bench.Plan, distance) is { } moved)
             {

@@ -69,6 +69,23 @@ public sealed record BenchPage(IPage Window)
         });
     }
 
+    /// <summary>Presses Tab until something has the keyboard.</summary>
+    public async Task TabToAsync(string selector)
+    {
+        // There are some 60 stops a round; a page that has no way there would not get there in two.
+        for (int i = 0; i < 120; i++)
+        {
+            if (await Window.EvaluateAsync<bool>("wanted => document.activeElement.matches(wanted)", selector))
+            {
+                return;
+            }
+
+            await Window.Keyboard.PressAsync("Tab");
+        }
+
+        Xunit.Assert.Fail($"the keyboard does not reach {selector}");
+    }
+
     /// <summary>Checks again and again until the check holds; after some seconds its own complaint goes through.</summary>
     public static async Task SoonAsync(Func<Task> check)
     {

@@ -17,15 +17,15 @@ public sealed class DesignTests(ServedPage served)
         string file = served.NewFile();
         BenchPage page = await OpenAsync("antennas", Screen.Wide, await served.ServeAsync(file));
         await Assertions.Expect(page.Window.Locator("#antenna-facts img")).ToBeVisibleAsync();
-        await TabToAsync(page, "wish-gain");
+        await page.TabToAsync("#wish-gain");
         await page.Window.Keyboard.PressAsync("Control+a");
         await page.Window.Keyboard.TypeAsync("15");
-        await TabToAsync(page, "wish-horn");
+        await page.TabToAsync("#wish-horn");
         await page.Window.Keyboard.PressAsync("Enter");
         await Assertions.Expect(page.Window.Locator("#offered-facts img")).ToBeVisibleAsync();
         // The first is the wished one, whatever its length in half millimetres.
         await Assertions.Expect(page.Window.Locator("table.offers tbody tr").First).ToContainTextAsync("15.0 dBi");
-        await TabToAsync(page, "add-to-receiver");
+        await page.TabToAsync("#add-to-receiver");
         await page.Window.Keyboard.PressAsync("Enter");
         await Assertions.Expect(page.Window.Locator("#added")).ToContainTextAsync("chosen-horn");
         await BenchPage.SoonAsync(() =>
@@ -94,22 +94,6 @@ public sealed class DesignTests(ServedPage served)
         await window.GotoAsync($"{address}/{view}");
         await window.WaitForSelectorAsync("main[data-ready=yes]");
         return new BenchPage(window);
-    }
-
-    private static async Task TabToAsync(BenchPage page, string id)
-    {
-        // Some 25 stops a round; a page that has no way there would not get there in 80.
-        for (int i = 0; i < 80; i++)
-        {
-            if (await page.Window.EvaluateAsync<string>("() => document.activeElement.id") == id)
-            {
-                return;
-            }
-
-            await page.Window.Keyboard.PressAsync("Tab");
-        }
-
-        Assert.Fail($"the keyboard does not reach {id}");
     }
 
     private static async Task LookAsync(BenchPage page, string view, Screen screen, string? wish, string done)

@@ -9,6 +9,7 @@ public sealed partial class BenchesPage : IDisposable
     private readonly CancellationTokenSource _gone = new();
     private IReadOnlyList<BenchEntry>? _mine;
     private ElementReference _nameField;
+    private ElementReference _folderTitle;
     private string? _busy;
     private string? _refusal;
     private string? _copied;
@@ -91,8 +92,15 @@ public sealed partial class BenchesPage : IDisposable
         _refusal = Opener.Copy(_copied!, _name);
         if (_refusal is null)
         {
-            _copied = null;
             await LookAsync();
+            await ForgetNameAsync();
         }
+    }
+
+    // The form goes away with what has the keyboard: it waits at the head of the list.
+    private async Task ForgetNameAsync()
+    {
+        _copied = null;
+        await _folderTitle.FocusAsync(preventScroll: true);
     }
 }
