@@ -42,7 +42,7 @@ public readonly record struct Shown(string Number, string Unit)
     };
 
     /// <summary>A power density [W/m²].</summary>
-    public static Shown Density(double density) => new(Text(density, "0.###"), "W/m²");
+    public static Shown Density(double density) => new(Text(density, density switch { >= 100.0 => "0", >= 10.0 => "0.#", >= 1.0 => "0.##", _ => "0.###" }), "W/m²");
 
     /// <summary>A length on the bench [m].</summary>
     public static Shown Length(double metres, LengthUnit unit)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Hornbook.Bench.Demonstrations;
 using Hornbook.Bench.Findings;
 using Hornbook.Bench.Readings;
@@ -10,7 +11,7 @@ using Hornbook.Tabletop.Keeping;
 namespace Hornbook.Tabletop;
 
 /// <summary>Sentences of the page that depend on what is read.</summary>
-public static class Words
+public static partial class Words
 {
     public static string Name(BenchEnd end) => end == BenchEnd.Source ? "Source" : "Receiver";
 
@@ -35,6 +36,23 @@ public static class Words
         Severity.Weakens => "Weakens it",
         _ => "Good to know",
     };
+
+    /// <summary>How many findings stand in the way of the show: "2 things spoil the show, 1 weakens it"; null where none does.</summary>
+    public static string? Count(IEnumerable<Finding> findings)
+    {
+        ArgumentNullException.ThrowIfNull(findings);
+        int[] counts = [.. new[] { Severity.Spoils, Severity.Weakens }.Select(severity => findings.Count(finding => finding.Severity == severity))];
+        return counts switch
+        {
+            [0, 0] => null,
+            [0, int weakens] => $"{Things(weakens, "weakens", "weaken")} the show",
+            [int spoils, 0] => $"{Things(spoils, "spoils", "spoil")} the show",
+            [int spoils, int weakens] => $"{Things(spoils, "spoils", "spoil")} the show, {weakens} {(weakens == 1 ? "weakens" : "weaken")} it",
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+
+        static string Things(int count, string one, string many) => count == 1 ? $"1 thing {one}" : $"{count} things {many}";
+    }
 
     /// <summary>How far to stay away, and by whose limit.</summary>
     public static string KeepOut(BenchSession session)
@@ -69,6 +87,9 @@ public static class Words
         ArgumentException.ThrowIfNullOrEmpty(sentence);
         return $"‘{char.ToLowerInvariant(sentence[0])}{sentence[1..].TrimEnd('.')}’";
     }
+
+    /// <summary>A sentence whose numbers keep their units on one line: on a wall "40" and "cm" are read apart otherwise.</summary>
+    public static string Bound(string sentence) => Breakable().Replace(sentence, "\u00a0");
 
     /// <summary>A file as the page names it: its own name, with that of its folder where it is a copy of an example.</summary>
     public static string File(string path)
@@ -111,6 +132,9 @@ public static class Words
 
     // Beyond 20 kHz nobody hears a step.
     private static double Heard(Reading reading) => Math.Min(reading.Heard.Tone, 20e3);
+
+    [GeneratedRegex(@"(?<=\d) (?=(?:[kMG]?Hz|[cm]?m|dB|[mµ]?[WV])\b)| (?==)|(?<==) ")]
+    private static partial Regex Breakable();
 
     private static string Sided(double angle, string positive, string negative, string none) =>
         Math.Abs(angle) < 1e-3 ? none : $"{Shown.Angle(Math.Abs(angle))} {(angle > 0.0 ? positive : negative)}";
