@@ -1,4 +1,5 @@
 using Hornbook.Bench.Demonstrations;
+using Hornbook.Bench.Files.Format;
 using Hornbook.Bench.Findings;
 using Hornbook.Bench.Layout;
 using Hornbook.Bench.Readings;
@@ -52,7 +53,7 @@ internal static class FirstSetting
         double strongest = candidates
             .SelectMany(candidate => Curve.Of(scene.With(candidate.Plan), candidate.Plan.Demonstrations[0]).Points)
             .Select(point => point.Reading.ReceivedPower).Append(standing).Max();
-        FirstDraft amplified = draft with { Gain = Math.Clamp(ChainSetting.GainFor(scene.Plan.Detection, strongest), 1e-3, 1e7) };
+        FirstDraft amplified = draft with { Gain = Math.Clamp(ChainSetting.GainFor(scene.Plan.Detection, strongest), DetectionFormat.Gain.Lowest, DetectionFormat.Gain.Highest) };
         double wander = amplified.Plan.Detection.Hear(standing) is { State: not ToneState.Drowned } heard ? heard.JitterCents : double.PositiveInfinity;
         return wander <= WanderCents ? amplified : amplified with { Bandwidth = Steady(amplified, standing) };
     }

@@ -13,6 +13,9 @@ internal static class AimFindings
     /// <summary>Loss from which there is hardly anything left to show [dB].</summary>
     private const double LostDb = 10.0;
 
+    /// <summary>Half a degree: nobody sets an end finer by eye [rad].</summary>
+    private const double SeenAngle = 0.5 * Math.PI / 180.0;
+
     internal static IEnumerable<Finding> Of(Inspection bench) => [.. Facing(bench), .. Polarisation(bench), .. Trust(bench)];
 
     private static IEnumerable<Finding> Facing(Inspection bench)
@@ -33,7 +36,7 @@ internal static class AimFindings
         yield return new Finding(Grade(lossDb), "not-facing",
             $"Source and receiver do not look at each other: they are {InWords.Angle(sourceOff)} and {InWords.Angle(receiverOff)} off.",
             $"{InWords.Decibels(lossDb)} less is received than if they did.",
-            Turn(end, from, to));
+            Turn(bench, end, from, to));
     }
 
     private static IEnumerable<Finding> Polarisation(Inspection bench)
@@ -64,7 +67,8 @@ internal static class AimFindings
     private static Mend FaceEachOther(Inspection bench)
     {
         Pose source = Aim.At(bench.Source.Pose, bench.Receiver.Pose.Position), receiver = Aim.At(bench.Receiver.Pose, bench.Source.Pose.Position);
-        bool helps = bench.Scene.Read(bench.Source with { Pose = source }, bench.Receiver with { Pose = receiver }).Trust.Level != TrustLevel.Outside;
+        bool helps = bench.Scene.Read(bench.Source with { Pose = source }, bench.Receiver with { Pose = receiver }).Trust.Level != TrustLevel.Outside
+            && ExposureFindings.KeepsEdges(bench, bench.Source with { Pose = source });
         return helps
             ? Rearranging.Setting("Turn both ends to face each other, or believe the bench rather than the prediction.",
                 [Angle("source.turn", source.Turn), Angle("source.tilt", source.Tilt), Angle("receiver.turn", receiver.Turn), Angle("receiver.tilt", receiver.Tilt)])
@@ -81,7 +85,19 @@ internal static class AimFindings
 
     private static double Between(Pose a, Pose b) => Math.Acos(Math.Clamp(Vector.Dot(a.Forward, b.Forward), -1.0, 1.0));
 
-    private static Mend Turn(string end, Pose from, Pose to) => Math.Abs(Math.IEEERemainder(to.Turn - from.Turn, 2.0 * Math.PI)) >= Math.Abs(to.Tilt - from.Tilt)
-        ? new Mend($"Turn the {end} to {InWords.Angle(to.Turn)}.", $"{end}.turn", InWords.Typed(InWords.Angle(to.Turn)))
-        : new Mend($"Tilt the {end} to {InWords.Angle(to.Tilt)}.", $"{end}.tilt", InWords.Typed(InWords.Angle(to.Tilt)));
+    /// <summary>Turn and tilt set right, whichever is off; words only where that would turn the beam on people at an edge.</summary>
+    private static Mend Turn(Inspection bench, string end, Pose now, Pose to)
+    {
+        (string Key, double Angle, double Off)[] off =
+        [
+            ("turn", to.Turn, Math.IEEERemainder(to.Turn - now.Turn, 2.0 * Math.PI)),
+            ("tilt", to.Tilt, to.Tilt - now.Tilt),
+        ];
+        (string Key, double Angle, double Off)[] needed = [.. off.Where(one => Math.Abs(one.Off) > SeenAngle).DefaultIfEmpty(off[0])];
+        string words = string.Join(" and ", needed.Select((one, i) => $"{one.Key} {(i == 0 ? $"the {end}" : "it")} to {InWords.Angle(one.Angle)}"));
+        string move = $"{char.ToUpperInvariant(words[0])}{words[1..]}";
+        return end == "source" && !ExposureFindings.KeepsEdges(bench, bench.Source with { Pose = to })
+            ? new Mend($"{move}, once nobody stands where it then looks.")
+            : Rearranging.Setting($"{move}.", [.. needed.Select(one => new MendedKey($"{end}.{one.Key}", InWords.Typed(InWords.Angle(one.Angle))))]);
+    }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Hornbook.Bench.Demonstrations;
+using Hornbook.Bench.Files.Format;
 using Hornbook.Physics.Detection;
 
 namespace Hornbook.Bench.Findings;
@@ -34,9 +35,12 @@ internal static class ChainSetting
     {
         double gain = GainFor(chain, power);
         string text = InWords.Rounded(gain, 2);
-        return gain > 0.0
-            ? new Mend($"Set the amplifier's gain to {text} (now {InWords.Rounded(chain.Amplifier.Gain, 3)}).", "amplifier.gain", text)
-            : new Mend("Set the amplifier's offset to 0 V: it alone reaches the end of the range.", "amplifier.offset", "0 V");
+        return gain switch
+        {
+            <= 0.0 => new Mend("Set the amplifier's offset to 0 V: it alone reaches the end of the range.", "amplifier.offset", "0 V"),
+            _ when gain < DetectionFormat.Gain.Lowest => new Mend("Put an attenuator before the detector: no amplifier has so little gain as this needs."),
+            _ => new Mend($"Set the amplifier's gain to {text} (now {InWords.Rounded(chain.Amplifier.Gain, 3)}).", "amplifier.gain", text),
+        };
     }
 
     /// <summary>More gain, or more of a tone for each volt: first as much as no demonstration is clipped by, then as much gain as this one bears.</summary>
@@ -47,7 +51,7 @@ internal static class ChainSetting
     internal static Mend MoreSteps(DetectionChain chain, Curve curve, double loudest, double enough)
     {
         double gain = GainFor(chain, loudest);
-        if (gain > chain.Amplifier.Gain && Steps(chain with { Amplifier = chain.Amplifier with { Gain = gain } }, curve) >= enough)
+        if (IsMore(chain.Amplifier, gain) && Steps(chain with { Amplifier = chain.Amplifier with { Gain = gain } }, curve) >= enough)
         {
             return SetGain(chain, loudest);
         }
@@ -60,8 +64,11 @@ internal static class ChainSetting
         }
 
         double strongest = curve.Strongest.Reading.ReceivedPower;
-        return GainFor(chain, strongest) > chain.Amplifier.Gain ? SetGain(chain, strongest) : new Mend("Let the tone change more with each volt, or begin lower.");
+        return IsMore(chain.Amplifier, GainFor(chain, strongest)) ? SetGain(chain, strongest) : new Mend("Let the tone change more with each volt, or begin lower.");
     }
+
+    /// <summary>Whether a gain is more than an amplifier has, and one that it could have.</summary>
+    private static bool IsMore(Amplifier amplifier, double gain) => gain > amplifier.Gain && gain <= DetectionFormat.Gain.Highest;
 
     private static double Steps(DetectionChain chain, Curve curve)
     {
@@ -75,20 +82,20 @@ internal static class ChainSetting
         switch (law)
         {
             case LinearTone tone:
-                double slope = Slope(tone.Slope);
+                double slope = Slope(tone.Slope, DetectionFormat.LinearSlope.HighestSi);
                 return (tone with { Slope = slope }, slope, "Hz/V");
             case ExponentialTone tone:
-                double octaves = Slope(tone.OctavesPerVolt);
+                double octaves = Slope(tone.OctavesPerVolt, DetectionFormat.OctaveSlope.HighestSi);
                 return (tone with { OctavesPerVolt = octaves }, octaves, "oct/V");
             default:
                 throw new NotSupportedException($"{law.GetType().Name}: a tone law without a slope");
         }
 
-        double Slope(double now)
+        double Slope(double now, double steepest)
         {
             double end = now > 0.0 ? Filled * law.Highest : law.Lowest / Filled;
             double then = now * law.Voltage(end) / voltage;
-            return Math.Abs(then) > Math.Abs(now) && double.IsFinite(then) ? Math.Sign(now) * InWords.TwoDigitsDown(Math.Abs(then)) : now;
+            return Math.Abs(then) > Math.Abs(now) && double.IsFinite(then) ? Math.Sign(now) * InWords.TwoDigitsDown(Math.Min(Math.Abs(then), steepest)) : now;
         }
     }
 

@@ -89,8 +89,16 @@ internal static class ExposureFindings
         yield return new Finding(Severity.Spoils, "edge-inside-keep-out",
             $"At {InWords.Power(bench.Source.WorstCasePower)} the table's edge {InWords.Length(worst.Distance)} from the source's mouth gets {Density(worst.Density)}; the limit '{limit.Title}' is {Density(allowed)}.",
             $"Whoever stands there is inside the keep-out distance, {InWords.Length(KeepOut.OnAxis(field, allowed))} on the axis. People are assumed to stand at every edge.",
-            new Mend($"Keep people farther from the source than that, or bring its worst case down to {InWords.Power(power)}.", "source.worst_case_power", InWords.Power(power)));
+            Weaker(bench.Source, InWords.Power(power), power));
     }
+
+    /// <summary>A worst case below what the source gives is none: then both come down.</summary>
+    private static Mend Weaker(SourceEnd source, string text, double power) => power >= source.Power
+        ? new Mend($"Keep people farther from the source than that, or bring its worst case down to {text}.", "source.worst_case_power", text)
+        : Rearranging.Setting(
+            $"Keep people farther from the source than that, or bring its power and its worst case down to {text}.",
+            new MendedKey("source.worst_case_power", text),
+            new MendedKey("source.power", text));
 
     /// <summary>Demonstrations that turn the source, or change its antenna: for a moment others are in the beam.</summary>
     private static IEnumerable<Finding> Swept(Inspection bench, Demonstration demonstration, ExposureLimit limit, double allowed)

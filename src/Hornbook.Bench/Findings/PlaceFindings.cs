@@ -23,6 +23,10 @@ internal static class PlaceFindings
         return Math.Sqrt((x * x) + (y * y));
     }
 
+    /// <summary>How many ends cannot stand where they are: a mend asks this of the bench that it would make.</summary>
+    internal static int TroublesOf(BenchPlan plan) => new[] { (plan.Source.Antenna, plan.Source.Pose), (plan.Receiver.Antenna, plan.Receiver.Pose) }
+        .Count(held => Beyond(plan.Table, held.Pose.Position) > 0.0 || Lowest(plan.Antenna(held.Antenna), held.Pose) < 0.0);
+
     /// <summary>How far an antenna's throat reaches beyond the table's edge [m]; 0 over the table.</summary>
     internal static double Overhang(BenchPlan plan, string antenna, Pose pose) => Beyond(plan.Table, Back(plan.Antenna(antenna), pose));
 
@@ -68,7 +72,17 @@ internal static class PlaceFindings
     private static Finding OffTable(BenchPlan plan, string end, Pose pose, double beyond) => new(Severity.Spoils, "off-table",
         $"The {end} stands {InWords.Length(beyond)} beyond the table's edge.",
         "There is nothing under it.",
-        Inwards(plan.Table, pose.Position, end, end));
+        InwardsOf(plan, end, pose.Position));
+
+    /// <summary>Back to the edge, but not into the mouth of the other end.</summary>
+    private static Mend InwardsOf(BenchPlan plan, string end, Vector place)
+    {
+        Mend inwards = Inwards(plan.Table, place, end, end);
+        Vector other = end == "source" ? plan.Receiver.Pose.Position : plan.Source.Pose.Position;
+        return (AtEdge(plan.Table, place) - other).Length >= FreeSpace.Wavelength(plan.Frequency)
+            ? inwards
+            : new Mend($"{inwards.Move.TrimEnd('.')}, and first the other end away from there.");
+    }
 
     /// <summary>The move that brings a thing back to the table's edge.</summary>
     /// <param name="table">The table.</param>
@@ -77,11 +91,17 @@ internal static class PlaceFindings
     /// <param name="key">Its table in the bench file.</param>
     internal static Mend Inwards(TableTop table, Vector place, string what, string key)
     {
+        Vector edge = AtEdge(table, place);
+        bool along = edge.X != place.X;
+        string where = along ? $"x = {InWords.Length(edge.X)}" : $"y = {InWords.Length(edge.Y)}";
+        return new Mend($"Move the {what} to {where}.", $"{key}.{(along ? "x" : "y")}", InWords.Typed(InWords.Length(along ? edge.X : edge.Y)));
+    }
+
+    /// <summary>The nearest place over the table, the bench's length first: one move at a time.</summary>
+    private static Vector AtEdge(TableTop table, Vector place)
+    {
         double x = Math.Clamp(place.X, 0.0, table.Length);
-        double y = Math.Clamp(place.Y, -table.Width / 2.0, table.Width / 2.0);
-        bool along = x != place.X;
-        string where = along ? $"x = {InWords.Length(x)}" : $"y = {InWords.Length(y)}";
-        return new Mend($"Move the {what} to {where}.", $"{key}.{(along ? "x" : "y")}", InWords.Typed(InWords.Length(along ? x : y)));
+        return x != place.X ? place with { X = x } : place with { Y = Math.Clamp(place.Y, -table.Width / 2.0, table.Width / 2.0) };
     }
 
     private static IEnumerable<Finding> Touching(BenchPlan plan)

@@ -138,5 +138,6 @@ internal static class Rearranging
 
     private static bool IsOver(TableTop table, Vector place) => PlaceFindings.Beyond(table, place) == 0.0 && place.Z > 0.0;
 
-    private static bool IsNoWorse(BenchPlan before, BenchPlan after) => PanelFindings.TroublesOf(after) <= PanelFindings.TroublesOf(before);
+    private static bool IsNoWorse(BenchPlan before, BenchPlan after) =>
+        PanelFindings.TroublesOf(after) <= PanelFindings.TroublesOf(before) && PlaceFindings.TroublesOf(after) <= PlaceFindings.TroublesOf(before);
 }

@@ -25,7 +25,7 @@ internal static class SweepFindings
         BeamWidthEvaluation e when e.HalfPowerWidth is null => [Narrow(bench, prediction, e)],
         DistanceEvaluation e when Math.Abs(e.MouthExponent - 2.0) > BentExponent => [Bent(bench, prediction, e)],
         AntennaChangeEvaluation e when !IsTrue(e) => [Misread(bench, prediction, e)],
-        PolarisationEvaluation e when e.DepthDb < NullDb => [Shallow(prediction, e)],
+        PolarisationEvaluation e when e.DepthDb < NullDb => [Shallow(bench, prediction, e)],
         _ => [],
     };
 
@@ -94,19 +94,26 @@ internal static class SweepFindings
 
     private static bool IsTrue(AntennaChangeEvaluation evaluation) => evaluation.Steps.All(step => Math.Abs(step.ErrorDb) <= GainErrorDb);
 
-    private static Finding Shallow(Prediction prediction, PolarisationEvaluation evaluation) => new(
+    private static Finding Shallow(Inspection bench, Prediction prediction, PolarisationEvaluation evaluation) => new(
         Severity.Weakens,
         "null-not-reached",
         $"'{prediction.Demonstration.Name}' falls by {InWords.Decibels(evaluation.DepthDb)} only.",
         "The audience does not hear the wave vanish.",
-        RollOn(prediction.Demonstration.Name, InWords.Angle(NearestNull(prediction, evaluation))));
+        RollOn(bench, (PolarisationDemonstration)prediction.Demonstration, NearestNull(prediction, evaluation)));
 
     private static Mend Run(string name, string from, string to) => Rearranging.Setting(
         $"Let '{name}' run from {from} to {to}.",
         new MendedKey($"demonstrations.{name}.from", InWords.Typed(from)),
         new MendedKey($"demonstrations.{name}.to", InWords.Typed(to)));
 
-    private static Mend RollOn(string name, string to) => new($"Roll on to {to}.", $"demonstrations.{name}.to", InWords.Typed(to));
+    private static Mend RollOn(Inspection bench, PolarisationDemonstration sweep, double end)
+    {
+        string to = InWords.Angle(end);
+        bool helps = bench.Predict(sweep with { To = end }).Evaluation is PolarisationEvaluation { DepthDb: >= NullDb };
+        return helps
+            ? new Mend($"Roll on to {to}.", $"demonstrations.{sweep.Name}.to", InWords.Typed(to))
+            : new Mend("Let both ends face each other, with nothing beside the way: as things stand no roll makes it vanish.");
+    }
 
     private static double NearestNull(Prediction prediction, PolarisationEvaluation evaluation)
     {

@@ -59,6 +59,7 @@ public sealed class MendTests
     [InlineData("demonstrations.polarisation.to", "40 deg", "null-not-reached")]
     [InlineData("demonstrations.beam-width.to", "4 deg", "half-power-not-reached")]
     [InlineData("demonstrations.distance-law.from", "20 cm", "distance-law-bent")]
+    [InlineData("source.tilt", "-90 deg", "not-facing")]
     public void One_move_that_sets_several_values_mends_it_and_brings_nothing_as_bad(string key, string text, string id)
     {
         BenchFile spoilt = Example.Edit(BenchChange.ToText(key, text));
@@ -215,6 +216,40 @@ public sealed class MendTests
         Assert.Equal(("panels.plate.aside", "true"), (near.Mend!.Key, near.Mend.NewText));
         BenchFile aside = bench.Edit(BenchChange.ToTruth(near.Mend.Key!, true));
         Assert.DoesNotContain(Checking.Check(aside.Plan!), f => f.Id == "panel-at-mouth");
+    }
+
+    [Fact]
+    public void A_worst_case_below_the_power_brings_the_power_down_with_it()
+    {
+        BenchFile strong = Example.Edit([BenchChange.ToText("source.power", "300 mW"), BenchChange.ToText("source.worst_case_power", "300 mW")]);
+        IReadOnlyList<Finding> before = Checking.Check(strong.Plan!);
+        AssertMended(strong, before, before.First(f => f.Id == "edge-inside-keep-out"));
+    }
+
+    [Fact]
+    public void The_source_is_not_turned_on_people_at_an_edge()
+    {
+        // Behind the source there are 30 cm of table, and its keep-out distance is 39 cm on the axis, as the README prints it.
+        BenchFile behind = Example.Edit([BenchChange.ToText("receiver.x", "10 cm"), BenchChange.ToText("receiver.turn", "0 deg")]);
+        Finding away = Checking.Check(behind.Plan!).First(f => f.Id == "not-facing");
+        Assert.StartsWith("Turn the source to", away.Mend!.Move, StringComparison.Ordinal);
+        Assert.Null(away.Mend.Key);
+    }
+
+    [Fact]
+    public void An_end_off_the_table_is_not_moved_into_the_mouth_of_the_other()
+    {
+        BenchFile edge = Example.Edit([BenchChange.ToText("source.x", "1.79 m"), BenchChange.ToText("source.turn", "180 deg"), BenchChange.ToText("receiver.x", "2 m")]);
+        Assert.Null(Checking.Check(edge.Plan!).First(f => f.Id == "off-table").Mend!.Key);
+    }
+
+    [Fact]
+    public void No_gain_is_told_that_no_amplifier_has()
+    {
+        BenchFile crossed = Example.Edit([BenchChange.ToText("source.tilt", "167 deg"), BenchChange.ToText("receiver.roll", "-66 deg"), BenchChange.ToText("source.antenna", "probe"), BenchChange.ToText("receiver.antenna", "large-horn")]);
+        Finding[] small = [.. Checking.Check(crossed.Plan!).Where(f => f.Id == "pitch-range-small")];
+        Assert.NotEmpty(small);
+        Assert.All(small, f => Assert.True(f.Mend!.Key is null || crossed.Edit(BenchChange.ToText(f.Mend.Key, f.Mend.NewText!)).Problems.Count == 0, f.Mend.Move));
     }
 
     private static void AssertMended(BenchFile spoilt, IReadOnlyList<Finding> before, Finding found)

@@ -18,6 +18,15 @@ internal static class DetectionFormat
 
     private static readonly KeyRule VideoResistance = new("video_resistance", Resistance("1 ohm", "\"8 kohm\""), "Resistance that the amplifier sees.");
 
+    /// <summary>Of an amplifier.</summary>
+    internal static RatioRule Gain { get; } = new(1e-3, 1e7, "500", Decibels: true);
+
+    /// <summary>Of a tone that goes with the voltage.</summary>
+    internal static QuantityRule LinearSlope { get; } = new(Quantity.ToneSlope, "-20 kHz/V", "20 kHz/V", "\"180 Hz/V\"");
+
+    /// <summary>Of a tone whose octaves go with the voltage.</summary>
+    internal static QuantityRule OctaveSlope { get; } = new(Quantity.OctaveSlope, "-20 oct/V", "20 oct/V", "\"0.5 oct/V\"");
+
     private static readonly KeyRule Ideality = new("ideality", new RatioRule(1.0, 3.0, "1.06"), "Ideality factor of the junction.", "1");
 
     /// <summary>The detector.</summary>
@@ -39,7 +48,7 @@ internal static class DetectionFormat
     /// <summary>The amplifier.</summary>
     internal static TableShape Amplifier { get; } = new(
         "the amplifier",
-        new("gain", new RatioRule(1e-3, 1e7, "500", Decibels: true), "Voltage gain: a pure number, or in dB."),
+        new("gain", Gain, "Voltage gain: a pure number, or in dB."),
         new("offset", Volts("-100 V", "\"0 mV\""), "Added at the output.", "\"0 V\""),
         new("lowest", Volts("-100 V", "\"0 V\""), "Lowest output voltage.", "\"0 V\""),
         new("highest", Volts("-100 V", "\"8 V\""), "Highest output voltage."),
@@ -56,8 +65,8 @@ internal static class DetectionFormat
         Kind = new KeyRule("law", new ChoiceRule(Linear, Exponential), "Equal steps of voltage are equal steps of hertz, or of pitch."),
         Variants =
         [
-            new(Linear, new KeyRule("slope", new QuantityRule(Quantity.ToneSlope, "-20 kHz/V", "20 kHz/V", "\"180 Hz/V\""), "Hertz for each volt; not 0.")),
-            new(Exponential, new KeyRule("slope", new QuantityRule(Quantity.OctaveSlope, "-20 oct/V", "20 oct/V", "\"0.5 oct/V\""), "Octaves for each volt; not 0.")),
+            new(Linear, new KeyRule("slope", LinearSlope, "Hertz for each volt; not 0.")),
+            new(Exponential, new KeyRule("slope", OctaveSlope, "Octaves for each volt; not 0.")),
         ],
     };
 
