@@ -1,4 +1,5 @@
 using Hornbook.Physics.Radiation;
+using Hornbook.Physics.Radiation.Lattices;
 using Hornbook.Physics.Radiation.Transfers;
 
 namespace Hornbook.Physics.Panels.Exchange;
@@ -8,11 +9,13 @@ internal sealed class Body
 {
     private readonly int[]? _chosen;
     private readonly Lazy<SampleTree> _tree;
+    private readonly Lazy<Lattice?> _lattice;
 
     private Body(Vector[] points, Frame axes, int[]? chosen)
     {
         (Points, Axes, _chosen) = (points, axes, chosen);
         _tree = new Lazy<SampleTree>(() => SampleTree.Of(points, axes));
+        _lattice = new Lazy<Lattice?>(() => Lattice.Of(points));
     }
 
     /// <summary>The places [m]; at least one.</summary>
@@ -23,6 +26,9 @@ internal sealed class Body
 
     /// <summary>The same, sorted for fast transfers; made when it is first asked for.</summary>
     internal SampleTree Tree => _tree.Value;
+
+    /// <summary>The lattice on which they lie; null where they lie on none.</summary>
+    internal Lattice? Lattice => _lattice.Value;
 
     /// <summary>A whole body.</summary>
     internal static Body Of(Vector[] points, Frame axes) => new(points, axes, null);

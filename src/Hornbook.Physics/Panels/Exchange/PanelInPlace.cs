@@ -26,7 +26,8 @@ internal sealed class PanelInPlace
         _normals = Array.ConvertAll(cells, cell => _frame.Turn(cell.Normal));
         _across = Array.ConvertAll(cells, cell => _frame.Turn(cell.Across));
         _feet = Array.ConvertAll(posed.Panel.Edges?.Feet ?? [], InPlace);
-        Observers = _feet.Length == 0 ? Cells : Body.Of([.. Cells.Points, .. _feet.Select(foot => foot.Place)], _frame);
+        Rim = _feet.Length == 0 ? null : Body.Of(Array.ConvertAll(_feet, foot => foot.Place), _frame);
+        Observers = Rim is null ? Cells : Body.Of([.. Cells.Points, .. Rim.Points], _frame);
     }
 
     /// <summary>The panel and its pose.</summary>
@@ -35,7 +36,10 @@ internal sealed class PanelInPlace
     /// <summary>The centres of its cells: where its currents flow.</summary>
     internal Body Cells { get; }
 
-    /// <summary>Where it takes in fields: the centres of its cells, then the feet on its rim, where edge currents begin.</summary>
+    /// <summary>The feet on its rim, where edge currents begin; null where there are none.</summary>
+    internal Body? Rim { get; }
+
+    /// <summary>Where it takes in fields: the centres of its cells, then the feet on its rim.</summary>
     internal Body Observers { get; }
 
     /// <summary>Whether a plane divides what meets its front from what meets its back.</summary>

@@ -1,5 +1,6 @@
 using Hornbook.Physics.Panels.Sheets;
 using Hornbook.Physics.Radiation;
+using Hornbook.Physics.Radiation.Lattices;
 using Hornbook.Physics.Radiation.Transfers;
 
 namespace Hornbook.Physics.Panels.Exchange;
@@ -73,21 +74,32 @@ internal sealed class Way
         }
     }
 
-    private sealed record Leg(Body Part, SheetFace Face, PanelInPlace Panel, double Wavenumber, FieldTransfer? Transfer)
+    private sealed record Leg(Body Part, SheetFace Face, PanelInPlace Panel, double Wavenumber, FieldTransfer? Transfer, LatticeLeg? Even)
     {
         // Of the largest field there; the sweeps stop at four times as much.
         private const double Tolerance = 5e-4;
 
         internal static Leg Of(Body part, SheetFace face, PanelInPlace panel, double wavenumber, long fewPairs)
         {
-            bool isFew = (long)part.Points.Length * panel.Observers.Points.Length <= fewPairs;
-            return new Leg(
-                part, face, panel, wavenumber, isFew ? null : FieldTransfer.Between(part.Tree, panel.Observers.Tree, wavenumber, Tolerance));
+            if ((long)part.Points.Length * panel.Observers.Points.Length <= fewPairs)
+            {
+                return new Leg(part, face, panel, wavenumber, null, null);
+            }
+
+            return LatticeLeg.Of(part, panel, wavenumber, Tolerance) is { } even
+                ? new Leg(part, face, panel, wavenumber, null, even)
+                : new Leg(part, face, panel, wavenumber, FieldTransfer.Between(part.Tree, panel.Observers.Tree, wavenumber, Tolerance), null);
         }
 
         internal void Add(CurrentSamples whole, FieldSample[] fields)
         {
             CurrentSamples currents = Part.Chosen(whole);
+            if (Even is not null)
+            {
+                Even.Add(currents, fields);
+                return;
+            }
+
             if (Transfer is not null)
             {
                 Transfer.Add(currents, fields);
@@ -100,6 +112,23 @@ internal sealed class Way
             {
                 fields[i] = fields[i].Plus(own[i]);
             }
+        }
+    }
+
+    /// <summary>Between panels with the same cells that stand parallel: from cell to cell by the lattice, to the rim as ever.</summary>
+    private sealed record LatticeLeg(LatticeTransfer ToCells, FieldTransfer? ToRim, int Cells)
+    {
+        // Farther apart than they are long, fewer nodes than cells will do, and that is sooner done.
+        internal static LatticeLeg? Of(Body part, PanelInPlace panel, double wavenumber, double tolerance) =>
+            part.Lattice is { } sources && panel.Cells.Lattice is { } observers && (observers.Middle - sources.Middle).Length < sources.Side
+            && LatticeTransfer.Between(sources, observers, wavenumber) is { } toCells
+                ? new LatticeLeg(toCells, panel.Rim is { } rim ? FieldTransfer.Between(part.Tree, rim.Tree, wavenumber, tolerance) : null, observers.Count)
+                : null;
+
+        internal void Add(CurrentSamples currents, FieldSample[] fields)
+        {
+            ToCells.Add(currents, fields.AsMemory(0, Cells));
+            ToRim?.Add(currents, fields.AsMemory(Cells));
         }
     }
 }

@@ -1,0 +1,55 @@
+using System.Numerics;
+using CsCheck;
+using Hornbook.Physics.Media;
+using Hornbook.Physics.Panels;
+using Hornbook.Physics.Panels.Exchange;
+using Hornbook.Physics.Panels.Outlines;
+using Hornbook.Physics.Panels.Sheets;
+using Hornbook.Physics.Radiation;
+using Hornbook.Testing;
+using Xunit;
+
+namespace Hornbook.Physics.Tests.Panels.Exchange;
+
+public static class WayTests
+{
+    private const double Frequency = 10.5e9;
+
+    private static readonly ISheet[] Sheets = [new Metal(), new LayeredSheet(new Layer(Dielectrics.Find("glass")!, 4e-3))];
+
+    private static PanelInPlace Held(ISheet sheet, Pose pose) =>
+        new(new PosedPanel(PreparedPanel.At(new Panel(new RectangularSurface(0.15, 0.12), sheet), Frequency), pose));
+
+    // Parallel, shifted or turned round, near and far: by lattice, by nodes and by pairs; the rims of metal beside its cells.
+    [Fact]
+    public static void What_comes_from_a_panel_is_what_summing_every_pair_gives() =>
+        Gen.Select(Gen.Int[0, 1].Select(i => Sheets[i]), Gen.Double[0.01, 0.4], Gen.Double[-0.05, 0.05], Gen.Int[0, 2].Select(i => new[] { 0.0, Math.PI, 0.3 }[i]), Gen.Int[0, 1].Select(i => Math.PI * i)).Sample(
+            (sheet, away, aside, turn, roll) =>
+            {
+                double wavenumber = FreeSpace.Wavenumber(Frequency);
+                PanelInPlace from = Held(sheet, new Pose(new Vector(0.5, 0.0, 0.4))), to = Held(sheet, new Pose(new Vector(0.5 + away, aside, 0.41), turn, roll: roll));
+                CurrentSamples currents = new(
+                    from.Cells.Points, [.. from.Cells.Points.Select(p => new ComplexVector(0.0, p.Y, Complex.FromPolarCoordinates(1.0, 90.0 * p.Z)))], new ComplexVector[from.Cells.Points.Length]);
+                Arrivals expected = to.Nothing(), actual = to.Nothing();
+                Way.Between(from.Cells, to, wavenumber, fewPairs: long.MaxValue).Add(currents, expected);
+                Way.Between(from.Cells, to, wavenumber).Add(currents, actual);
+                foreach (SheetFace face in Enum.GetValues<SheetFace>())
+                {
+                    Assert.Equal(expected.On(face).Length, actual.On(face).Length);
+                    Close.Absolute(0.0, Error(expected.On(face), actual.On(face)), 5e-4);
+                }
+            },
+            iter: 40);
+
+    private static double Error(ReadOnlySpan<FieldSample> expected, ReadOnlySpan<FieldSample> actual)
+    {
+        double most = 0.0, worst = 0.0;
+        for (int i = 0; i < expected.Length; i++)
+        {
+            most = Math.Max(most, expected[i].Electric.SquaredMagnitude);
+            worst = Math.Max(worst, (actual[i].Electric + (expected[i].Electric * -1.0)).SquaredMagnitude);
+        }
+
+        return most > 0.0 ? Math.Sqrt(worst / most) : 0.0;
+    }
+}
