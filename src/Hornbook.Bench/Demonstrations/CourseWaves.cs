@@ -63,7 +63,10 @@ internal sealed class CourseWaves
     {
         int last = _settings.Count - 1;
         int[] first = [.. Enumerable.Range(0, (last + FirstStride - 1) / FirstStride).Select(i => i * FirstStride), last];
-        Solve(first, Part(progress, 0));
+
+        // The ends first: the others need not begin dark, and know whether the panels throw the wave to and fro.
+        Solve([first[0], first[^1]], null);
+        Solve(first[1..^1], Part(progress, 0));
         Gap[] open = [.. first.Zip(first.Skip(1), (from, to) => new Gap(from, to, null))];
         for (int round = 1; open.Length > 0; round++)
         {
