@@ -8,8 +8,12 @@ namespace Hornbook.Physics.Radiation.Lattices;
 /// <remarks>E = A J + c × jM/η and jηH = A jM/η + c × J with A = t + p R̂R̂ and the terms of <see cref="GreenTerms{T}"/>; both depend on the way from place to place only.</remarks>
 internal sealed class LatticeKernel
 {
-    // Real and imaginary parts of xx, xy, xz, yy, yz and zz of A, and of x, y and z of c. In floats: a ten-millionth is good enough, and there are many.
-    private const int Numbers = 18;
+    // xx, xy, xz, yy, yz and zz of A, then x, y and z of c.
+    private const int AlongCount = 6;
+    private const int AcrossCount = 3;
+
+    // Real and imaginary parts. In floats: a ten-millionth is good enough, and there are many.
+    private const int Numbers = 2 * (AlongCount + AcrossCount);
 
     private readonly float[] _waves;
     private readonly int _columns;
@@ -28,8 +32,8 @@ internal sealed class LatticeKernel
         Sample<T>(sources, observers, columns, rows, wavenumber, along.Span, across.Span);
         float[] waves = new float[rows * columns * Numbers];
         FourierSum toRows = FourierSum.ToWaves(rows, rows), toColumns = FourierSum.ToWaves(columns, columns);
-        Transform<T>(along.Span, toRows, toColumns, rows, columns, (wave, values) => Keep(values, Channels<T>.Part, 6, waves.AsSpan(wave * Numbers)));
-        Transform<T>(across.Span, toRows, toColumns, rows, columns, (wave, values) => Keep(values, Channels<T>.Part, 3, waves.AsSpan((wave * Numbers) + 12)));
+        Transform<T>(along.Span, toRows, toColumns, rows, columns, (wave, values) => Keep(values, Channels<T>.Part, AlongCount, waves.AsSpan(wave * Numbers)));
+        Transform<T>(across.Span, toRows, toColumns, rows, columns, (wave, values) => Keep(values, Channels<T>.Part, AcrossCount, waves.AsSpan((wave * Numbers) + (2 * AlongCount))));
         return new LatticeKernel(waves, columns);
     }
 
@@ -46,7 +50,7 @@ internal sealed class LatticeKernel
             ReadOnlySpan<float> k = _waves.AsSpan(((row * _columns) + i) * Numbers, Numbers);
             Span<double> own = channels.Slice(i * width, width);
             (ComplexVector j, ComplexVector m) = Channels<T>.Read(own);
-            ComplexVector c = new(At(k, 6), At(k, 7), At(k, 8));
+            ComplexVector c = new(At(k, AlongCount), At(k, AlongCount + 1), At(k, AlongCount + 2));
             Channels<T>.Write(Along(k, j) + Cross(c, m), Along(k, m) + Cross(c, j), own);
         }
     }
