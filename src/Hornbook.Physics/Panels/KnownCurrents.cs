@@ -67,10 +67,7 @@ public sealed class KnownCurrents
                     throw new ArgumentException($"panel {panel + 1} has {sum.Length} cells in one and {part.Length} in another; they must be the same panels");
                 }
 
-                for (int i = 0; i < sum.Length; i++)
-                {
-                    sum[i] += part[i] * shares[j];
-                }
+                PhasorSums.Add(sum, part, shares[j]);
             }
 
             return sum;

@@ -21,10 +21,6 @@ public readonly record struct ComplexVector(Complex X, Complex Y, Complex Z)
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Complex Dot(ComplexVector a, ComplexVector b) => (a.X * b.X) + (a.Y * b.Y) + (a.Z * b.Z);
 
-    /// <summary>Sum of products with the first conjugated, a*·b.</summary>
-    internal static Complex Inner(ComplexVector a, ComplexVector b) =>
-        (Complex.Conjugate(a.X) * b.X) + (Complex.Conjugate(a.Y) * b.Y) + (Complex.Conjugate(a.Z) * b.Z);
-
     /// <summary>Time-mean power density ½ Re(E × H*) [W/m²] of two phasors.</summary>
     public static Vector PowerDensity(ComplexVector e, ComplexVector h) => new(
         0.5 * ((e.Y * Complex.Conjugate(h.Z)) - (e.Z * Complex.Conjugate(h.Y))).Real,

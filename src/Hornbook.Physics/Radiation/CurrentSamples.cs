@@ -6,10 +6,13 @@ namespace Hornbook.Physics.Radiation;
 /// <remarks>Structure of arrays, because the radiation kernel walks it so. Immutable.</remarks>
 public sealed class CurrentSamples
 {
+    private const double PerImpedance = 1.0 / Constants.VacuumImpedance;
+
     private readonly Vector[] _points;
     private readonly ComplexVector[] _electric;
     private readonly ComplexVector[] _magnetic;
-    private readonly ComplexVector[] _dual;
+    private readonly Lazy<ComplexVector[]> _dual;
+    private readonly Lazy<CurrentKind> _kind;
 
     /// <summary>Samples at points.</summary>
     /// <param name="points">Places [m], length n.</param>
@@ -28,8 +31,10 @@ public sealed class CurrentSamples
     private CurrentSamples(Vector[] points, ComplexVector[] electric, ComplexVector[] magnetic)
     {
         (_points, _electric, _magnetic) = (points, electric, magnetic);
-        _dual = Array.ConvertAll(_magnetic, m => m * new Complex(0.0, 1.0 / Constants.VacuumImpedance));
-        Kind = KindOf(_electric, _magnetic);
+
+        // Most mixtures of sweeps never send.
+        _dual = new Lazy<ComplexVector[]>(() => Array.ConvertAll(_magnetic, m => m * new Complex(0.0, PerImpedance)), LazyThreadSafetyMode.PublicationOnly);
+        _kind = new Lazy<CurrentKind>(() => KindOf(_electric, _magnetic), LazyThreadSafetyMode.PublicationOnly);
     }
 
     /// <summary>No currents at all.</summary>
@@ -48,13 +53,13 @@ public sealed class CurrentSamples
     public ReadOnlySpan<ComplexVector> Magnetic => _magnetic;
 
     /// <summary>Which components can be other than zero: half the work for the kernel where half of them are.</summary>
-    internal CurrentKind Kind { get; }
+    internal CurrentKind Kind => _kind.Value;
 
     /// <summary>jM dS/η [A m]: with it in place of M, E and jηH come from one formula with the currents swapped.</summary>
-    internal ReadOnlySpan<ComplexVector> Dual => _dual;
+    internal ReadOnlySpan<ComplexVector> Dual => _dual.Value;
 
     /// <summary>As the kernel walks them.</summary>
-    internal CurrentSpans Spans => new(_points, _electric, _dual, Kind);
+    internal CurrentSpans Spans => new(_points, _electric, _dual.Value, Kind);
 
     /// <summary>Samples that keep the arrays given, of one length, which nobody writes to any more.</summary>
     internal static CurrentSamples Keeping(Vector[] points, ComplexVector[] electric, ComplexVector[] magnetic) => new(points, electric, magnetic);
@@ -85,11 +90,8 @@ public sealed class CurrentSamples
         ComplexVector[] electric = [.. _electric], magnetic = [.. _magnetic];
         foreach ((CurrentSamples other, Complex factor) in others)
         {
-            for (int i = 0; i < other.Count; i++)
-            {
-                electric[i] += other._electric[i] * factor;
-                magnetic[i] += other._magnetic[i] * factor;
-            }
+            PhasorSums.Add(electric, other._electric, factor);
+            PhasorSums.Add(magnetic, other._magnetic, factor);
         }
 
         return new CurrentSamples(_points, electric, magnetic);
@@ -102,7 +104,7 @@ public sealed class CurrentSamples
         double weights = 0.0;
         for (int i = 0; i < Count; i++)
         {
-            double weight = _electric[i].SquaredMagnitude + _dual[i].SquaredMagnitude;
+            double weight = _electric[i].SquaredMagnitude + (PerImpedance * PerImpedance * _magnetic[i].SquaredMagnitude);
             sum += _points[i] * weight;
             middle += _points[i];
             weights += weight;
@@ -112,28 +114,11 @@ public sealed class CurrentSamples
     }
 
     /// <summary>Σ |J|² + |M|²/η² [A² m²].</summary>
-    internal double Squared()
-    {
-        double sum = 0.0;
-        for (int i = 0; i < Count; i++)
-        {
-            sum += _electric[i].SquaredMagnitude + _dual[i].SquaredMagnitude;
-        }
-
-        return sum;
-    }
+    internal double Squared() => Inner(this, this).Real;
 
     /// <summary>Σ J*·J' + M*·M'/η² [A² m²] of currents at the same points; none count as zero.</summary>
-    internal static Complex Inner(CurrentSamples a, CurrentSamples b)
-    {
-        Complex sum = Complex.Zero;
-        for (int i = 0; i < Math.Min(a.Count, b.Count); i++)
-        {
-            sum += ComplexVector.Inner(a._electric[i], b._electric[i]) + ComplexVector.Inner(a._dual[i], b._dual[i]);
-        }
-
-        return sum;
-    }
+    internal static Complex Inner(CurrentSamples a, CurrentSamples b) =>
+        PhasorSums.Inner(a._electric, b._electric) + (PerImpedance * PerImpedance * PhasorSums.Inner(a._magnetic, b._magnetic));
 
     private static CurrentKind KindOf(ComplexVector[] electric, ComplexVector[] magnetic)
     {
