@@ -31,6 +31,7 @@ internal static class InWords
     {
         >= 0.9995 => $"{Rounded(metres, 3)} m",
         >= 0.01 => $"{Rounded(100.0 * metres, 3)} cm",
+        < 1e-9 => "0 cm",
         _ => $"{Rounded(1000.0 * metres, 2)} mm",
     };
 

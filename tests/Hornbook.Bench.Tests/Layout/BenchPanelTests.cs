@@ -66,7 +66,7 @@ public sealed class BenchPanelTests
     {
         [Fact]
         public void What_stands_has_a_place_and_only_the_moves_that_were_made() => Assert.Equal(
-            "at x = 70 cm, y = 0 mm, z = 25 cm, turned 45°, rolled −90°",
+            "at x = 70 cm, y = 0 cm, z = 25 cm, turned 45°, rolled −90°",
             (Plate() with { Pose = Upright with { Turn = Math.PI / 4.0, Roll = -Math.PI / 2.0 } }).Where);
 
         [Fact]
