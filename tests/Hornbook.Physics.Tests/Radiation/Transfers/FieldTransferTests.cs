@@ -13,11 +13,6 @@ public static class FieldTransferTests
     // Common practice, no source: 10.5 GHz, about the middle of the band of the bench.
     private const double Wavenumber = 220.0;
 
-    private static double Magnitude(FieldSample field) =>
-        (Math.Sqrt(field.Electric.SquaredMagnitude) / Constants.VacuumImpedance) + Math.Sqrt(field.Magnetic.SquaredMagnitude);
-
-    private static FieldSample Difference(FieldSample a, FieldSample b) => new(a.Electric + (b.Electric * -1.0), a.Magnetic + (b.Magnetic * -1.0));
-
     private static FieldSample[] Direct(CurrentSamples currents, double wavenumber, Vector[] points)
     {
         FieldSample[] fields = new FieldSample[points.Length];
@@ -32,15 +27,11 @@ public static class FieldTransferTests
         return fields;
     }
 
-    /// <summary>Largest error over the largest field.</summary>
-    private static double Error(FieldSample[] expected, FieldSample[] actual) =>
-        expected.Zip(actual, (e, a) => Magnitude(Difference(a, e))).Max() / expected.Max(Magnitude);
-
     private static void AgreeBothWays(Body a, Body b, CurrentSamples onA, CurrentSamples onB, double wavenumber, double tolerance)
     {
         FieldTransfer there = FieldTransfer.Between(a.Tree, b.Tree, wavenumber, tolerance), back = FieldTransfer.Between(b.Tree, a.Tree, wavenumber, tolerance);
-        Close.Absolute(0.0, Error(Direct(onA, wavenumber, b.Points), There(there, onA, b)), tolerance);
-        Close.Absolute(0.0, Error(Direct(onB, wavenumber, a.Points), There(back, onB, a)), tolerance);
+        Close.Absolute(0.0, FieldErrors.Largest(Direct(onA, wavenumber, b.Points), There(there, onA, b)), tolerance);
+        Close.Absolute(0.0, FieldErrors.Largest(Direct(onB, wavenumber, a.Points), There(back, onB, a)), tolerance);
     }
 
     private static void AgreeBothWays(Gen<Body> first, Gen<Body> second, Gen<double> wavenumber, double tolerance, int iterations) =>
@@ -83,7 +74,7 @@ public static class FieldTransferTests
             FieldSample[] wave = Direct(source, Wavenumber, panel.Points);
             CurrentSamples metal = new(panel.Points, [.. wave.Select(w => ComplexVector.Cross(panel.Axes.Forward, w.Magnetic))], new ComplexVector[wave.Length]);
             FieldTransfer transfer = FieldTransfer.Between(panel.Tree, table.Tree, Wavenumber);
-            Close.Absolute(0.0, Error(Direct(metal, Wavenumber, table.Points), There(transfer, metal, table)), FieldTransfer.UsualTolerance);
+            Close.Absolute(0.0, FieldErrors.Largest(Direct(metal, Wavenumber, table.Points), There(transfer, metal, table)), FieldTransfer.UsualTolerance);
         }
 
         [Fact]
@@ -97,8 +88,8 @@ public static class FieldTransferTests
             way.Add<Lanes128, SingleLanes128>(currents, narrow);
             way.Add<Lanes256, SingleLanes256>(currents, middle);
             way.Add<Lanes512, SingleLanes512>(currents, wide);
-            Close.Absolute(0.0, Error(narrow, middle), 1e-12); // rounding
-            Close.Absolute(0.0, Error(narrow, wide), 1e-12);
+            Close.Absolute(0.0, FieldErrors.Largest(narrow, middle), 1e-12); // rounding
+            Close.Absolute(0.0, FieldErrors.Largest(narrow, wide), 1e-12);
         }
 
         [Fact]
@@ -121,7 +112,7 @@ public static class FieldTransferTests
             CurrentSamples currents = RandomCurrents.At(a.Points).Single();
             FieldSample[] once = There(transfer, currents, b), twice = There(transfer, currents, b);
             transfer.Add(currents, twice);
-            Close.Absolute(0.0, Error([.. once.Select(f => new FieldSample(f.Electric * 2.0, f.Magnetic * 2.0))], twice), 1e-15);
+            Close.Absolute(0.0, FieldErrors.Largest([.. once.Select(f => new FieldSample(f.Electric * 2.0, f.Magnetic * 2.0))], twice), 1e-15);
         }
 
         [Fact]
@@ -135,7 +126,7 @@ public static class FieldTransferTests
             new OneWay(a.Tree, b.Tree, pairs, Wavenumber, cost).Add(currents, doubles);
             new OneWay(a.Tree, b.Tree, pairs, Wavenumber, cost, inFloats: true).Add(currents, floats);
             // derived: floats have 24 bits, 6e-8, and phases of 700 radians are rounded some times: 1e-4 at the very most, less in the mean.
-            Assert.InRange(Error(doubles, floats), 1e-9, 1e-4);
+            Assert.InRange(FieldErrors.Largest(doubles, floats), 1e-9, 1e-4);
         }
 
         [Fact]
