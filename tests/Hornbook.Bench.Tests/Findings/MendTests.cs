@@ -63,25 +63,21 @@ public sealed class MendTests
     public void One_move_that_sets_several_values_mends_it_and_brings_nothing_as_bad(string key, string text, string id)
     {
         BenchFile spoilt = Example.Edit(BenchChange.ToText(key, text));
-        IReadOnlyList<Finding> before = Checking.Check(spoilt.Plan!);
-        Finding found = before.First(f => f.Id == id);
-        AssertMended(spoilt, before, found);
+        AssertMended(spoilt, id);
     }
 
     [Fact]
     public void Where_the_beam_would_sweep_over_people_the_receiver_is_turned_instead()
     {
         BenchFile sweeping = Example.Edit([BenchChange.ToText("demonstrations.beam-width.end", "source"), BenchChange.ToText("source.worst_case_power", "10 mW")]);
-        IReadOnlyList<Finding> before = Checking.Check(sweeping.Plan!);
-        AssertMended(sweeping, before, before.First(f => f.Id == "edge-swept"));
+        AssertMended(sweeping, "edge-swept");
     }
 
     [Fact]
     public void A_panel_at_a_mouth_is_moved_away_from_it()
     {
         BenchFile bench = BenchFile.Parse(Example.Text + PlateAtTheSource(Example.Plan!.Source.Pose.Position), "plate.toml");
-        IReadOnlyList<Finding> before = Checking.Check(bench.Plan!);
-        AssertMended(bench, before, before.First(f => f.Id == "panel-at-mouth"));
+        AssertMended(bench, "panel-at-mouth");
     }
 
     [Fact]
@@ -98,8 +94,7 @@ public sealed class MendTests
     public void Two_large_horns_are_taken_apart_until_the_waves_between_them_are_weak()
     {
         BenchFile near = Example.Edit([BenchChange.ToText("receiver.x", "55 cm"), BenchChange.ToText("receiver.antenna", "large-horn")]);
-        IReadOnlyList<Finding> before = Checking.Check(near.Plan!);
-        AssertMended(near, before, before.First(f => f.Id == "standing-waves"));
+        AssertMended(near, "standing-waves");
     }
 
     [Fact]
@@ -145,8 +140,7 @@ public sealed class MendTests
     public void A_course_with_one_point_on_the_table_is_too()
     {
         BenchFile off = Example.Edit([BenchChange.ToText("demonstrations.distance-law.from", "1.49 m"), BenchChange.ToText("demonstrations.distance-law.to", "3 m")]);
-        IReadOnlyList<Finding> before = Checking.Check(off.Plan!);
-        AssertMended(off, before, before.First(f => f.Id == "course-leaves-table"));
+        AssertMended(off, "course-leaves-table");
     }
 
     [Fact]
@@ -154,8 +148,7 @@ public sealed class MendTests
     {
         BenchFile slanting = Example.Edit(
             [BenchChange.ToText("source.roll", "30 deg"), BenchChange.ToText("receiver.roll", "-30 deg"), BenchChange.ToText("demonstrations.beam-width.to", "4 deg")]);
-        IReadOnlyList<Finding> before = Checking.Check(slanting.Plan!);
-        AssertMended(slanting, before, before.First(f => f.Id == "half-power-not-reached"));
+        AssertMended(slanting, "half-power-not-reached");
     }
 
     [Fact]
@@ -170,8 +163,7 @@ public sealed class MendTests
             BenchChange.ToText("amplifier.gain", "100"),
             BenchChange.ToText("demonstrations.beam-width.end", "receiver"),
         ]);
-        IReadOnlyList<Finding> before = Checking.Check(changed.Plan!);
-        AssertMended(changed, before, before.First(f => f.Id == "edge-swept"));
+        AssertMended(changed, "edge-swept");
     }
 
     [Fact]
@@ -222,8 +214,7 @@ public sealed class MendTests
     public void A_worst_case_below_the_power_brings_the_power_down_with_it()
     {
         BenchFile strong = Example.Edit([BenchChange.ToText("source.power", "300 mW"), BenchChange.ToText("source.worst_case_power", "300 mW")]);
-        IReadOnlyList<Finding> before = Checking.Check(strong.Plan!);
-        AssertMended(strong, before, before.First(f => f.Id == "edge-inside-keep-out"));
+        AssertMended(strong, "edge-inside-keep-out");
     }
 
     [Fact]
@@ -250,6 +241,12 @@ public sealed class MendTests
         Finding[] small = [.. Checking.Check(crossed.Plan!).Where(f => f.Id == "pitch-range-small")];
         Assert.NotEmpty(small);
         Assert.All(small, f => Assert.True(f.Mend!.Key is null || crossed.Edit(BenchChange.ToText(f.Mend.Key, f.Mend.NewText!)).Problems.Count == 0, f.Mend.Move));
+    }
+
+    private static void AssertMended(BenchFile spoilt, string id)
+    {
+        IReadOnlyList<Finding> before = Checking.Check(spoilt.Plan!);
+        AssertMended(spoilt, before, before.First(f => f.Id == id));
     }
 
     private static void AssertMended(BenchFile spoilt, IReadOnlyList<Finding> before, Finding found)

@@ -4,7 +4,7 @@ using Hornbook.Physics.Radiation.Transfers;
 
 namespace Hornbook.Physics.Radiation.Lattices;
 
-/// <summary>The field of currents on one lattice at the places of another with the same steps: as <see cref="RadiatedField"/>, exact to rounding, in a fraction of the time.</summary>
+/// <summary>The field of currents on one lattice at the places of another with the same steps: as <see cref="RadiatedField"/>, to a millionth of the largest field, in a fraction of the time.</summary>
 /// <remarks>
 /// What a current does depends only on how many columns and rows it is away, so the sum over the currents is a convolution, and a product where both are taken apart into plane waves along
 /// the lattice. The lattice is continued by as many empty places as the other one has, so that nothing comes round. Eq. radiation (15). Safe for use on several threads at once.
