@@ -108,7 +108,13 @@ public sealed class ServedPage : IAsyncLifetime
     public async Task<BenchPage> OpenAsync(Screen? screen = null, string? address = null)
     {
         IPage window = await WindowAsync(screen ?? Screen.Wide);
-        await window.GotoAsync(address ?? await ServeAsync());
+        return await ReadyAsync(window, address ?? await ServeAsync());
+    }
+
+    /// <summary>The page in this window, ready for hands.</summary>
+    public static async Task<BenchPage> ReadyAsync(IPage window, string address)
+    {
+        await window.GotoAsync(address);
         await window.WaitForSelectorAsync("main[data-ready=yes]");
         return new BenchPage(window);
     }

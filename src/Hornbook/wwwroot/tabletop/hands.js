@@ -18,6 +18,9 @@ export function attach(rootId, hands) {
   detach = () => gone.abort();
   let held = null;
   let typing = null;
+  // Kept once the drag before has been drawn and put down. A hand may be quicker: its next move waits for that, or the
+  // end of one drag would let go of the thing that the next one holds.
+  let putDown = Promise.resolve();
 
   root.addEventListener('pointerdown', event => {
     const grip = event.target.closest('[data-grip]');
@@ -31,7 +34,10 @@ export function attach(rootId, hands) {
     const { end, view } = grip.closest('[data-end]').dataset;
     const at = place(toSheet, event);
     const mine = held;
-    hands.invokeMethodAsync('Grasp', end, grip.dataset.grip, view, at.x, at.y).finally(() => { mine.busy = false; send(mine); });
+    const before = putDown;
+    putDown = new Promise(keep => { mine.putDown = keep; });
+    before.then(() => hands.invokeMethodAsync('Grasp', end, grip.dataset.grip, view, at.x, at.y))
+      .finally(() => { mine.busy = false; send(mine); });
   }, { signal: gone.signal });
 
   root.addEventListener('pointermove', event => {
@@ -55,7 +61,7 @@ export function attach(rootId, hands) {
     if (!grip || !keys.has(event.key) || event.ctrlKey || event.altKey || event.metaKey) { return; }
     event.preventDefault();
     const { end, view } = grip.closest('[data-end]').dataset;
-    hands.invokeMethodAsync('Press', end, grip.dataset.grip, view, event.key, event.shiftKey);
+    putDown.then(() => hands.invokeMethodAsync('Press', end, grip.dataset.grip, view, event.key, event.shiftKey));
   }, { signal: gone.signal });
 
   // Undo and redo from anywhere, except from a field in which something is typed that was not taken yet: there the browser's own holds.
@@ -65,14 +71,17 @@ export function attach(rootId, hands) {
     const redo = event.shiftKey || event.key.toLowerCase() === 'y';
     if (!(event.ctrlKey || event.metaKey) || event.altKey || !/^[zy]$/i.test(event.key) || typing === document.activeElement) { return; }
     event.preventDefault();
-    if (!held) { hands.invokeMethodAsync('Travel', redo); }
+    if (!held) { putDown.then(() => hands.invokeMethodAsync('Travel', redo)); }
   }, { signal: gone.signal });
 
   function send(drag) {
     if (drag.busy) { return; }
     if (!drag.waiting) {
       // The last move has been drawn: now the drag becomes one step.
-      if (drag.over) { drag.over = false; hands.invokeMethodAsync('Release'); }
+      if (drag.over) {
+        drag.over = false;
+        hands.invokeMethodAsync('Release').finally(drag.putDown);
+      }
       return;
     }
     const { x, y, free, since } = drag.waiting;
