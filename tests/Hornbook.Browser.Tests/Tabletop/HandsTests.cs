@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using Hornbook.Bench.Readings;
 using Hornbook.Physics;
 using Hornbook.Tabletop;
@@ -71,18 +70,6 @@ public sealed class HandsTests(ServedPage served)
     }
 
     [Fact]
-    public async Task A_drag_begun_before_the_last_one_is_drawn_waits_for_it()
-    {
-        IPage window = await served.WindowAsync(Screen.Wide);
-        await window.RouteWebSocketAsync(new Regex(".*"), AnswerLate);
-        BenchPage page = await ServedPage.ReadyAsync(window, await served.ServeAsync());
-        await page.DragAsync("#source-plan", 40, 40);
-        await page.DragAsync("#receiver-plan", -120, 60);
-        await page.FieldBecomesAsync("receiver-along", Cm(Filed.Position.X - 0.120), 0.15);
-        await page.FieldBecomesAsync("source-along", Cm(served.Scene.Plan.Source.Pose.Position.X + 0.040), 0.15);
-    }
-
-    [Fact]
     public async Task Put_back_restores_what_the_file_says()
     {
         BenchPage page = await served.OpenAsync();
@@ -105,26 +92,4 @@ public sealed class HandsTests(ServedPage served)
         Assert.Equal(Shown.Voltage(expected.Heard.AmplifierVoltage).ToString(), await page.TextAsync("amplifier"));
         Assert.Equal(Shown.Tone(expected.Heard.Tone).Number, await page.TextAsync("tone"));
     });
-
-    // A busy machine, or a guest far from the router: each answer of the program takes longer than a step of the hand.
-    private static void AnswerLate(IWebSocketRoute page)
-    {
-        IWebSocketRoute program = page.ConnectToServer();
-        Task last = Task.CompletedTask;
-        program.OnMessage(message => last = LateAsync(last, message));
-
-        async Task LateAsync(Task before, IWebSocketFrame message)
-        {
-            await Task.Delay(100);
-            await before;
-            if (message.Binary is { } bytes)
-            {
-                page.Send(bytes);
-            }
-            else
-            {
-                page.Send(message.Text!);
-            }
-        }
-    }
 }

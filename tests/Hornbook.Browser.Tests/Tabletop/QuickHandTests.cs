@@ -1,0 +1,46 @@
+using Microsoft.Playwright;
+using Xunit;
+
+namespace Hornbook.Browser.Tests.Tabletop;
+
+/// <summary>A hand that does not wait for the drawing, on a page that is answered late: nothing of what it does is lost or taken back.</summary>
+[Collection(nameof(ServedPage))]
+[Trait("Cost", "Slow")]
+public sealed class QuickHandTests(ServedPage served)
+{
+    private double ReceiverCm => 100.0 * served.Scene.Plan.Receiver.Pose.Position.X;
+
+    private double SourceCm => 100.0 * served.Scene.Plan.Source.Pose.Position.X;
+
+    [Fact]
+    public async Task A_drag_begun_before_the_last_one_is_drawn_holds_its_own_thing()
+    {
+        BenchPage page = await OpenAsync();
+        await page.DragAsync("#source-plan", 40, 40);
+        await page.DragAsync("#receiver-plan", -120, 60);
+        await page.FieldBecomesAsync("receiver-along", ReceiverCm - 12.0, 0.15);
+        await page.FieldBecomesAsync("source-along", SourceCm + 4.0, 0.15);
+    }
+
+    [Fact]
+    public async Task A_button_pressed_before_the_last_drag_is_drawn_is_about_that_drag()
+    {
+        BenchPage page = await OpenAsync();
+        await page.DragAsync("#source-plan", 40, 40);
+        ILocator undo = page.Window.Locator("#undo");
+        await Assertions.Expect(undo).ToHaveAttributeAsync("aria-label", "Undo moving the source");
+        (float x, float y) = await page.MiddleAsync("#undo");
+        await page.DragAsync("#receiver-plan", -120, 60);
+        await page.Window.Mouse.ClickAsync(x, y);
+        await Assertions.Expect(page.Window.Locator("#redo")).ToHaveAttributeAsync("aria-label", "Redo moving the receiver");
+        await page.FieldBecomesAsync("receiver-along", ReceiverCm, 1e-9);
+        await page.FieldBecomesAsync("source-along", SourceCm + 4.0, 0.15);
+    }
+
+    private async Task<BenchPage> OpenAsync()
+    {
+        IPage window = await served.WindowAsync(Screen.Wide);
+        await LateAnswers.BeginAsync(window);
+        return await ServedPage.ReadyAsync(window, await served.ServeAsync());
+    }
+}
