@@ -341,5 +341,12 @@ public sealed class BenchSession : IDisposable
         Changed?.Invoke();
     }
 
-    private void Tell() => OnOwnThread(() => Changed?.Invoke());
+    // What the desk has newer is taken, and shown with this, in a moment: shown without it, a thing just put down would jump back and forth.
+    private void Tell() => OnOwnThread(() =>
+    {
+        if (_desk.Now == _state)
+        {
+            Changed?.Invoke();
+        }
+    });
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using CsCheck;
 using Hornbook.Bench.Demonstrations;
 using Hornbook.Bench.Findings;
@@ -47,6 +48,18 @@ public sealed class BenchSessionTests
     {
         _session.Changed += () => Assert.Fail("nothing changed");
         _session.Place(BenchEnd.Source, _session.PoseOf(BenchEnd.Source));
+    }
+
+    [Fact]
+    public void What_is_put_down_is_never_shown_where_it_was_before()
+    {
+        Pose held = _session.PoseOf(BenchEnd.Receiver) with { Position = _session.PoseOf(BenchEnd.Receiver).Position + new Vector(0.0, 0.1, 0.0) };
+        _session.Place(BenchEnd.Receiver, held);
+        ConcurrentQueue<double> shown = [];
+        _session.Changed += () => shown.Enqueue(_session.PoseOf(BenchEnd.Receiver).Position.Y);
+        _session.Release();
+        Assert.NotEmpty(shown);
+        Assert.All(shown, left => Close.Absolute(held.Position.Y, left, 1e-9));
     }
 
     [Fact]
