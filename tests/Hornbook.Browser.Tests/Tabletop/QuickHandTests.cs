@@ -37,6 +37,32 @@ public sealed class QuickHandTests(ServedPage served)
         await page.FieldBecomesAsync("source-along", SourceCm + 4.0, 0.15);
     }
 
+    [Fact]
+    public async Task What_is_preferred_before_the_browser_remembers_holds()
+    {
+        IPage window = await served.WindowAsync(Screen.Wide);
+        await window.AddInitScriptAsync(
+            """
+            window.recalled = [];
+            const read = Storage.prototype.getItem;
+            Storage.prototype.getItem = function (key) { window.recalled.push(key); return read.call(this, key); };
+            """);
+        await LateAnswers.BeginAsync(window);
+        string address = await served.ServeAsync();
+        await window.RunAndWaitForRequestAsync(() => window.GotoAsync(address), request => request.Url.EndsWith("preferences.js", StringComparison.Ordinal));
+        await window.UncheckAsync("#snap");
+        await window.WaitForFunctionAsync("() => window.recalled.includes('hornbook.unit')");
+        // What was recalled is on its way to the program before this click is.
+        await window.ClickAsync("#beams");
+        await Assertions.Expect(window.Locator("#beam-source-plan")).ToBeVisibleAsync();
+        await Assertions.Expect(window.Locator("#snap")).Not.ToBeCheckedAsync();
+        await window.WaitForSelectorAsync("main[data-ready=yes]");
+        BenchPage page = new(window);
+        await page.DragAsync("#receiver-plan", -123, 0);
+        // Within 1.5 mm: half a pixel at each end of the drag.
+        await page.FieldBecomesAsync("receiver-along", ReceiverCm - 12.3, 0.15);
+    }
+
     private async Task<BenchPage> OpenAsync()
     {
         IPage window = await served.WindowAsync(Screen.Wide);
