@@ -10,6 +10,7 @@ public sealed partial class TabletopPage : IAsyncDisposable
 {
     private DotNetObjectReference<BenchHands>? _hands;
     private IJSObjectReference? _module;
+    private bool _isGone;
     private bool _ready;
 
     [Inject]
@@ -34,8 +35,14 @@ public sealed partial class TabletopPage : IAsyncDisposable
             return;
         }
 
-        _hands = DotNetObjectReference.Create(new BenchHands(Session));
         _module = await Browser.InvokeAsync<IJSObjectReference>("import", "./tabletop/hands.js");
+        if (_isGone)
+        {
+            await Browsers.LetGo(_module); // the visitor has gone on to another view meanwhile
+            return;
+        }
+
+        _hands = DotNetObjectReference.Create(new BenchHands(Session));
         await _module.InvokeVoidAsync("attach", "tabletop", _hands);
         _ready = true;
         StateHasChanged();
@@ -44,6 +51,7 @@ public sealed partial class TabletopPage : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
+        _isGone = true;
         Session.Changed -= StateHasChanged;
         _hands?.Dispose();
         await Browsers.LetGo(_module);

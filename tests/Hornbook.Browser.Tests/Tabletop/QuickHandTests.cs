@@ -63,6 +63,22 @@ public sealed class QuickHandTests(ServedPage served)
         await page.FieldBecomesAsync("receiver-along", ReceiverCm - 12.3, 0.15);
     }
 
+    [Theory]
+    [InlineData("#view-safety", "#view-bench", "#tabletop", "#view-safety")]
+    [InlineData("#view-programme", "#to-perform", "#perform", "#to-safety")]
+    public async Task A_view_that_is_left_before_it_is_ready_is_left_in_peace(string before, string link, string view, string away)
+    {
+        BenchPage page = await OpenAsync();
+        ILocator bench = page.Window.Locator("main.tabletop[data-ready=yes]"), safety = page.Window.Locator("main.safety");
+        await page.Window.ClickAsync(before);
+        await page.Window.ClickAsync(link);
+        await page.Window.WaitForSelectorAsync($"{view}[data-ready=no]");
+        await page.Window.ClickAsync(away);
+        await Assertions.Expect(safety).ToBeVisibleAsync();
+        await page.Window.ClickAsync("#view-bench");
+        await Assertions.Expect(bench).ToBeVisibleAsync();
+    }
+
     private async Task<BenchPage> OpenAsync()
     {
         IPage window = await served.WindowAsync(Screen.Wide);

@@ -93,7 +93,10 @@ public sealed partial class BenchesPage : IDisposable
         if (_refusal is null)
         {
             await LookAsync();
-            await ForgetNameAsync();
+            if (!_gone.IsCancellationRequested)
+            {
+                await ForgetNameAsync();
+            }
         }
     }
 
