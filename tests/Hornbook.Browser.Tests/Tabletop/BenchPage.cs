@@ -27,6 +27,13 @@ public sealed record BenchPage(IPage Window)
         async Task<double> Cm(string key) => 1e-2 * await FieldAsync($"receiver-{key}");
     }
 
+    /// <summary>Waits until the bench has been looked over and read: until then lines come and go that move what stands below them.</summary>
+    public async Task RestAsync()
+    {
+        await Assertions.Expect(Window.Locator("#findings[aria-busy=false] :is(li, p:not(.quiet))")).Not.ToHaveCountAsync(0);
+        await Assertions.Expect(Window.Locator(".reading")).ToHaveAttributeAsync("aria-busy", "false");
+    }
+
     /// <summary>The middle of something on the screen [CSS px].</summary>
     public async Task<(float X, float Y)> MiddleAsync(string selector)
     {
@@ -86,10 +93,10 @@ public sealed record BenchPage(IPage Window)
         Xunit.Assert.Fail($"the keyboard does not reach {selector}");
     }
 
-    /// <summary>Checks again and again until the check holds; after some seconds its own complaint goes through.</summary>
+    /// <summary>Checks again and again until the check holds; after a minute its own complaint goes through.</summary>
     public static async Task SoonAsync(Func<Task> check)
     {
-        DateTime patience = DateTime.UtcNow.AddSeconds(30.0);
+        DateTime patience = DateTime.UtcNow.AddSeconds(60.0);
         while (true)
         {
             try

@@ -8,6 +8,7 @@ public sealed partial class Announcer : IDisposable
 
     private readonly CancellationTokenSource _gone = new();
     private string _text = string.Empty;
+    private string _known = string.Empty;
     private int _moves;
 
     [Parameter, EditorRequired]
@@ -16,7 +17,12 @@ public sealed partial class Announcer : IDisposable
     [Inject]
     public required TimeProvider Time { get; set; }
 
-    protected override void OnInitialized() => Session.Changed += SpeakSoon;
+    // As the page is opened, the reading is read with the page: it is spoken once it is another.
+    protected override void OnInitialized()
+    {
+        _known = Words.Spoken(Session.Reading);
+        Session.Changed += SpeakSoon;
+    }
 
     public void Dispose()
     {
@@ -38,9 +44,10 @@ public sealed partial class Announcer : IDisposable
             return; // the visitor has left
         }
 
-        if (move == _moves)
+        string now = Words.Spoken(Session.Reading);
+        if (move == _moves && now != _known)
         {
-            _text = Words.Spoken(Session.Reading);
+            _known = _text = now;
             await InvokeAsync(StateHasChanged);
         }
     }
