@@ -1,4 +1,5 @@
 using Microsoft.Playwright;
+using Xunit;
 
 namespace Hornbook.Browser.Tests.Tabletop;
 
@@ -27,10 +28,13 @@ public sealed record Recording(float[] Samples, double Rate)
 
     public double CentsFrom(double frequency) => 1200.0 * Math.Log2(Pitch / frequency);
 
-    /// <summary>Waits so that the window of samples holds only what sounds from now on, then takes it.</summary>
+    /// <summary>Waits until there is a tone, and so that the window of samples holds only what sounds from now on, then takes it.</summary>
+    /// <param name="window">With the page that sounds.</param>
+    /// <param name="seconds">By the clock of the sound, which on a busy machine goes slower than ours.</param>
     public static async Task<Recording> TakeAsync(IPage window, double seconds)
     {
-        await Task.Delay(TimeSpan.FromSeconds(seconds));
+        double from = await SoundedAsync(window, 0.0);
+        await SoundedAsync(window, from + seconds);
         float[] samples = await window.EvaluateAsync<float[]>(
             """
             async () => {
@@ -42,5 +46,17 @@ public sealed record Recording(float[] Samples, double Rate)
             """);
         double rate = await window.EvaluateAsync<double>("async () => (await import('./tabletop/tone.js')).listen().context.sampleRate");
         return new Recording(samples, rate);
+    }
+
+    /// <summary>Waits until the clock of the sound, which stands as long as nothing sounds, is past a time; returns what it says then [s].</summary>
+    private static async Task<double> SoundedAsync(IPage window, double past)
+    {
+        double now = 0.0;
+        await BenchPage.SoonAsync(async () =>
+        {
+            now = await window.EvaluateAsync<double>("async () => (await import('./tabletop/tone.js')).listen()?.context.currentTime ?? 0");
+            Assert.True(now > past, $"the clock of the sound says {now} s, not yet {past} s");
+        });
+        return now;
     }
 }
