@@ -18,7 +18,7 @@ public sealed class LooksTests(ServedPage served)
     {
         BenchPage page = await served.OpenAsync(screen);
         await page.Window.WaitForSelectorAsync(".keep-out");
-        await page.Window.WaitForSelectorAsync("#findings :is(li, p:not(.quiet))");
+        await page.RestAsync();
         await Look.AtAsync(page.Window, "tabletop", screen, whole: screen.Touch);
     }
 
@@ -26,6 +26,8 @@ public sealed class LooksTests(ServedPage served)
     public async Task On_a_wide_screen_drawing_and_reading_are_in_view_without_scrolling()
     {
         BenchPage page = await served.OpenAsync(Screen.Wide);
+        await page.Window.WaitForSelectorAsync(".keep-out");
+        await page.RestAsync();
         foreach (string part in new[] { ".sheet", ".reading", "#sound", ".poses", ".caution" })
         {
             LocatorBoundingBoxResult box = (await page.Window.Locator(part).First.BoundingBoxAsync())!;

@@ -17,6 +17,7 @@ public sealed class PanelTouchTests(ServedPage served)
         await page.Window.ClickAsync("#panel-add");
         await page.Window.ClickAsync("#choose-strip-grid");
         ILocator dial = page.Window.Locator("svg.dial.panel");
+        await page.RestAsync();
         await dial.ScrollIntoViewIfNeededAsync();
         LocatorBoundingBoxResult box = (await dial.BoundingBoxAsync())!;
         (float x, float y) top = (box.X + (box.Width / 2), box.Y + (box.Height * 0.1f));
@@ -34,6 +35,7 @@ public sealed class PanelTouchTests(ServedPage served)
         await page.Window.ClickAsync("#panel-add");
         await page.Window.ClickAsync("#choose-strip-grid");
         double along = await page.FieldAsync("panel-along");
+        await page.RestAsync();
         await page.Window.Locator(".sheet").ScrollIntoViewIfNeededAsync();
         float scale = await page.ScaleAsync();
 
@@ -47,6 +49,8 @@ public sealed class PanelTouchTests(ServedPage served)
             (float x, float y) knob = await page.MiddleAsync($"#panel-strip-grid-{turning}-knob");
             double before = await page.FieldAsync($"panel-{turning}");
             await page.SwipeAsync(knob, (knob.x, knob.y + (70 * scale)));
+            // On its way a knob passes angles that are near enough; it rests where it is once the finger has let go.
+            await Assertions.Expect(page.Window.Locator("#undo")).ToHaveAttributeAsync("aria-label", $"Undo {turning}ing 'strip-grid'");
             // derived: the knob is 7 cm behind the middle, so that as much aside is an eighth of a turn.
             await BenchPage.SoonAsync(async () => Assert.InRange(Math.Abs(await page.FieldAsync($"panel-{turning}") - before), 40.0, 50.0));
         }

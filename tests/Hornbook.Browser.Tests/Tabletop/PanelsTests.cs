@@ -20,6 +20,7 @@ public sealed class PanelsTests(ServedPage served)
 
         await page.Window.ClickAsync("#choose-metal-plate");
         double along = await page.FieldAsync("panel-along");
+        await page.RestAsync();
         await plate.ScrollIntoViewIfNeededAsync();
         await page.DragAsync("#panel-metal-plate-plan", 100, 0);
         // derived: dragged by 10 cm.
@@ -54,6 +55,7 @@ public sealed class PanelsTests(ServedPage served)
         await page.Window.ClickAsync("#panel-add");
         await page.Window.ClickAsync("#choose-strip-grid");
         ILocator dial = page.Window.Locator("#panel-strip-grid-roll-dial");
+        await page.RestAsync();
         await dial.ScrollIntoViewIfNeededAsync();
         (float x, float y) = await page.MiddleAsync("#panel-strip-grid-roll-dial");
         await page.Window.Mouse.MoveAsync(x, y - 25);
