@@ -33,8 +33,10 @@ public sealed class SavingTests(ServedPage served)
         await Assertions.Expect(page.Window.Locator("#file-trouble")).ToContainTextAsync("read-only");
         await page.FieldBecomesAsync("receiver-along", 110.0, 1e-9);
 
-        File.SetAttributes(path, FileAttributes.Normal);
-        await File.WriteAllTextAsync(path, ExampleBench.File.Text.Replace("x = \"1.2 m\"", "x = \"95 cm\"", StringComparison.Ordinal), TestContext.Current.CancellationToken);
+        // In one go, as editors do it: a file that may be written and has not changed yet would get the page's change.
+        string edited = Path.ChangeExtension(path, "edited");
+        await File.WriteAllTextAsync(edited, ExampleBench.File.Text.Replace("x = \"1.2 m\"", "x = \"95 cm\"", StringComparison.Ordinal), TestContext.Current.CancellationToken);
+        File.Move(edited, path, overwrite: true);
         await KeptAsync(page, "disputed");
         await Assertions.Expect(page.Window.Locator("#file-trouble")).ToContainTextAsync("receiver.x");
         await page.Window.ClickAsync("#choose-file");

@@ -41,6 +41,7 @@ public sealed class ServedPage : IAsyncLifetime
         _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
             ExecutablePath = Chromium.Path,
+            Timeout = Patience,
             Args =
             [
                 "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",

@@ -29,6 +29,7 @@ public sealed class ToolsTests(ServedPage served)
         // Within 1.5 mm: half a pixel at each end of the drag.
         await page.FieldBecomesAsync("receiver-along", FiledCm - 12.3, 0.15);
         await page.Window.Keyboard.PressAsync("Control+z");
+        await page.FieldBecomesAsync("receiver-along", FiledCm, 1e-9);
 
         await page.Window.UncheckAsync("#snap");
         await page.DragAsync("#receiver-plan", -123, 0);
