@@ -27,21 +27,25 @@ internal sealed record Candidates(Demonstration Demonstration, IReadOnlyList<Cho
     {
         BenchPlan plan = scene.Plan;
         ExposureLimit? holds = ChosenLimit.Of(plan) ?? ExposureLimits.Strictest(ExposureGroup.Public, plan.Frequency);
-        (Demonstration Shown, double Reach)[] jobs = [.. wanted.SelectMany(shown => Arrangement.Reaches(plan).Select(reach => (shown, reach)))];
-        Trial[][] trials = new Trial[jobs.Length][];
+        (Demonstration Shown, double Reach, BenchPlan Bench)[] jobs =
+        [
+            .. wanted.SelectMany(shown => Arrangement.Reaches(plan).SelectMany(reach => shown.Arrangements(plan, reach).Select(bench => (shown, reach, bench)))),
+        ];
+        Trial?[] trials = new Trial?[jobs.Length];
         int done = 0;
         Parallel.For(0, jobs.Length, new ParallelOptions { CancellationToken = cancellation }, i =>
         {
-            (Demonstration shown, double reach) = jobs[i];
-            trials[i] = [.. shown.Arrangements(plan, reach).Select(bench => Trial.Of(scene, shown, bench, holds)).OfType<Trial>()];
+            trials[i] = Trial.Of(scene, jobs[i].Shown, jobs[i].Bench, holds);
             progress((double)Interlocked.Increment(ref done) / jobs.Length);
         });
-        return [.. wanted.Select(shown => new Candidates(shown, [.. Best(plan, shown, jobs.Zip(trials).Where(job => job.First.Shown == shown).Select(job => job.Second))]))];
+        ILookup<double, Trial> Tried(Demonstration shown) => jobs.Zip(trials)
+            .Where(tried => tried.First.Shown == shown && tried.Second is not null).ToLookup(tried => tried.First.Reach, tried => tried.Second!);
+        return [.. wanted.Select(shown => new Candidates(shown, [.. Best(plan, shown, Tried(shown))]))];
     }
 
-    private static IEnumerable<Choice> Best(BenchPlan plan, Demonstration shown, IEnumerable<Trial[]> trialsByReach)
+    private static IEnumerable<Choice> Best(BenchPlan plan, Demonstration shown, ILookup<double, Trial> trialsByReach)
     {
-        foreach (Trial[] trials in trialsByReach.Where(trials => trials.Length > 0))
+        foreach (IGrouping<double, Trial> trials in trialsByReach)
         {
             foreach (double gain in Arrangement.Gains(plan.Detection))
             {

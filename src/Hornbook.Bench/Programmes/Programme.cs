@@ -29,16 +29,20 @@ public sealed record Programme(IReadOnlyList<ProgrammeItem> Items, IReadOnlyList
         Scene scene = Scene.Of(plan);
         IReadOnlyList<Candidates> candidates = Candidates.Of(scene.Sketch(), wanted, share => progress?.Report(SearchShare * share), cancellation);
         IReadOnlyList<Choice> chosen = FewestChanges.Choose(Arrangement.Of(plan), [.. candidates.Where(c => c.Choices.Count > 0)]);
+        Prediction[] predictions = new Prediction[chosen.Count];
+        int done = 0;
+        Parallel.For(0, chosen.Count, new ParallelOptions { CancellationToken = cancellation }, i =>
+        {
+            predictions[i] = Prediction.Of(scene.With(chosen[i].Bench), chosen[i].Demonstration, null, cancellation);
+            progress?.Report(SearchShare + ((1.0 - SearchShare) * Interlocked.Increment(ref done) / chosen.Count));
+        });
         List<ProgrammeItem> items = [];
         BenchPlan before = plan;
-        foreach (Choice choice in chosen)
+        foreach ((Choice choice, Prediction prediction) in chosen.Zip(predictions))
         {
-            cancellation.ThrowIfCancellationRequested();
-            Prediction prediction = Prediction.Of(scene.With(choice.Bench), choice.Demonstration, null, cancellation);
             Setting start = prediction.Curve.Points[0].Setting;
             items.Add(new ProgrammeItem(choice.Demonstration, choice.Bench, prediction, Preparation.Between(before, choice.Bench, start), Shortcomings.Of(choice)));
             before = Preparation.AfterShowing(choice.Bench, prediction.Curve.Points[^1].Setting);
-            progress?.Report(SearchShare + ((1.0 - SearchShare) * items.Count / chosen.Count));
         }
 
         return new Programme(items, [.. candidates.Where(c => c.Choices.Count == 0).Select(c => new LeftOut(c.Demonstration, c.Why))]);

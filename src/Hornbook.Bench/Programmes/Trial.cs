@@ -32,10 +32,12 @@ internal sealed record Trial(BenchPlan Bench, double Reach, IReadOnlyList<Readin
 
         int stride = Math.Max(1, (course.Count + MostSettings - 2) / (MostSettings - 1));
         Setting[] tried = [.. course.Where((_, i) => i % stride == 0 || i == course.Count - 1)];
+        Reading[] readings = new Reading[tried.Length];
+        Parallel.For(0, tried.Length, i => readings[i] = scene.Read(tried[i].Source, tried[i].Receiver, tried[i].Panels));
         return new Trial(
             bench,
             (bench.Receiver.Pose.Position - bench.Source.Pose.Position).Length,
-            [.. tried.Select(setting => scene.Read(setting.Source, setting.Receiver, setting.Panels))],
+            readings,
             tried.Count(setting => setting.Distance < TextbookLink.FarZoneOf(scene, setting)) / (double)tried.Length,
             limit is not null && IsInside(scene, course, limit));
     }
