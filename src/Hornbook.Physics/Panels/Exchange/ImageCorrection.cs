@@ -10,8 +10,9 @@ namespace Hornbook.Physics.Panels.Exchange;
 /// </remarks>
 internal sealed class ImageCorrection
 {
-    // Of the first step, or of the currents: more is left by what images do not know, or by the sweeps.
-    private const double Settled = 0.03;
+    // Of the first step, of what is still to come, or of the currents: more is left by what images do not know, or by the sweeps.
+    private const double SettledOfFirst = 0.03;
+    private const double Settled = 0.01;
     private const double SettledOfAll = 0.25 * Illumination.SettledResidue;
     private const int MostSteps = 40;
 
@@ -37,15 +38,8 @@ internal sealed class ImageCorrection
         List<int> larger = [], mirrors = [];
         foreach (int panel in Enumerable.Range(0, exchange.Count).OrderByDescending(i => Area(exchange.Posed(i).Panel.Panel.Surface)))
         {
-            int mirror = larger.FindIndex(other => (images[panel] = exchange.Image(panel, other)) is not null);
-            if (mirror >= 0)
-            {
-                mirrors.Add(larger[mirror]);
-            }
-            else
-            {
-                larger.Add(panel);
-            }
+            (int mirror, images[panel]) = larger.Select(other => (other, exchange.Image(panel, other))).Where(found => found.Item2 is not null).DefaultIfEmpty((panel, null)).MinBy(found => found.Item2?.Gap);
+            (mirror == panel ? larger : mirrors).Add(mirror);
         }
 
         return mirrors.Count == 0 ? null : new ImageCorrection(images, [.. mirrors.Distinct()]);
@@ -80,7 +74,7 @@ internal sealed class ImageCorrection
             CurrentSamples[] after = [change.Plus(image.Returned(before[0], near), 1.0)];
             double moved = PanelSweeps.Change(before, after);
             first = steps == 1 ? moved : first;
-            if (moved <= Settled * first || moved * moved * after[0].Squared() <= SettledOfAll * SettledOfAll * wholeSquared || steps == MostSteps)
+            if (moved <= Math.Max(Settled, SettledOfFirst * first) || moved * moved * after[0].Squared() <= SettledOfAll * SettledOfAll * wholeSquared || steps == MostSteps)
             {
                 return after[0];
             }

@@ -7,13 +7,16 @@ namespace Hornbook.Physics.Panels.Exchange;
 
 /// <summary>A panel's image in another one: what the panel throws at the other comes back as if from there. Immutable.</summary>
 /// <remarks>
-/// The images of electric and magnetic currents [Harrington1961], § 3-3, times what the mirror throws back of a wave that comes from the source. The mirror counts as endless, and its
+/// Eq. panels (5): the images of electric and magnetic currents [Harrington1961], § 3-3, times what the mirror throws back of a wave that comes from the source. The mirror counts as endless, and its
 /// reflection as that of one direction.
 /// </remarks>
 internal sealed class MirrorImage
 {
     // Farther apart than so many widths, panels lose a wave sideways before it has gone to and fro often.
     private const double FarthestWidths = 2.0;
+
+    // Nearer than a twentieth of a wavelength the image stands within the panel's own cells, or, where the two cross, in the same places.
+    private const double LeastPhase = 0.3;
 
     private readonly PanelInPlace _panel;
     private readonly Frame _mirror;
@@ -30,12 +33,16 @@ internal sealed class MirrorImage
         _face = panel.IsInFront(Mirrored(panel.Frame.Origin)) ? SheetFace.Front : SheetFace.Back;
     }
 
+    /// <summary>From the panel's middle to the mirror [m].</summary>
+    internal double Gap => Math.Abs(_mirror.Own(_panel.Frame.Origin).X);
+
     /// <summary>The image of a panel in another.</summary>
     /// <param name="panel">The panel.</param>
     /// <param name="mirror">The other.</param>
+    /// <param name="others">The others, one of which may stand between.</param>
     /// <param name="mouth">The source.</param>
     /// <returns>Null where the two would not throw the wave to and fro.</returns>
-    internal static MirrorImage? Of(PanelInPlace panel, PanelInPlace mirror, Mouth mouth)
+    internal static MirrorImage? Of(PanelInPlace panel, PanelInPlace mirror, IEnumerable<PanelInPlace> others, Mouth mouth)
     {
         if (!panel.IsFlat || !mirror.IsFlat)
         {
@@ -50,13 +57,19 @@ internal sealed class MirrorImage
         // What comes back lands beside the panel where the two stand askew, or the wave comes askew.
         double askew = 2.0 * Math.Acos(Math.Min(1.0, Math.Abs(Vector.Dot(frame.Forward, panel.Frame.Forward)))), slope = Math.Sqrt((source.Y * source.Y) + (source.Z * source.Z)) / Math.Abs(source.X);
         bool comesBack = askew < 0.25 * Math.PI && 2.0 * gap * (Math.Tan(askew) + slope) <= width;
-        if (!comesBack || gap > FarthestWidths * width || Math.Abs(foot.Y) > 0.5 * other.Width || Math.Abs(foot.Z) > 0.5 * other.Height)
+        double side = Math.Sign(foot.X);
+        bool IsBefore(Vector own, double from, double to) =>
+            side * own.X > from && side * own.X < to && Math.Abs(own.Y) <= 0.5 * other.Width && Math.Abs(own.Z) <= 0.5 * other.Height;
+        bool faces = IsBefore(foot, 0.0, FarthestWidths * width)
+            && panel.Cells.Points.Min(point => side * frame.Own(point).X) >= LeastPhase / mouth.Wavenumber
+            && !others.Any(third => IsBefore(frame.Own(third.Frame.Origin), 0.0, gap));
+        if (!comesBack || !faces)
         {
             return null;
         }
 
         SheetMatrices sheet = mirror.Posed.Panel.Response.Arriving(
-            foot.X >= 0.0 ? SheetFace.Front : SheetFace.Back, -source.Y / source.Length, -source.Z / source.Length);
+            side > 0.0 ? SheetFace.Front : SheetFace.Back, -source.Y / source.Length, -source.Z / source.Length);
         return new MirrorImage(panel, frame, sheet.Reflection, mouth.Wavenumber);
     }
 

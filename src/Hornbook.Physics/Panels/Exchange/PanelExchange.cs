@@ -41,7 +41,8 @@ internal sealed class PanelExchange
     internal Body Cells(int panel) => _panels[panel].Place.Cells;
 
     /// <summary>The image of a panel in another; null where they do not throw a wave to and fro.</summary>
-    internal MirrorImage? Image(int panel, int mirror) => MirrorImage.Of(_panels[panel].Place, _panels[mirror].Place, _mouth);
+    internal MirrorImage? Image(int panel, int mirror) => MirrorImage.Of(
+        _panels[panel].Place, _panels[mirror].Place, _panels.Where((_, i) => i != panel && i != mirror).Select(other => other.Place), _mouth);
 
     /// <summary>Currents known in the panels' own frames, where the panels stand now.</summary>
     internal CurrentSamples[] InPlace(KnownCurrents known) => [.. _panels.Select((panel, i) => panel.Place.InPlace(known.Electric(i), known.Magnetic(i)))];

@@ -52,10 +52,22 @@ public static class MirrorImageTests
     [InlineData(0.1, 0.35, 0.0, false)] // askew: it comes back 17 cm beside, and the panel is 15 cm wide
     [InlineData(0.35, 0.0, 0.0, false)] // far
     [InlineData(0.1, 0.0, 0.16, false)] // beside it
+    [InlineData(0.0, 0.0, 0.0, false)] // in the same place
+    [InlineData(0.01, 0.3, 0.0, false)] // across it
     public static void A_panel_has_an_image_in_one_that_it_faces(double gap, double turn, double aside, bool has)
     {
         PanelInPlace mirror = new(Square(new Metal(), 0.3, new Pose(new Vector(0.5, 0.0, 0.0)))), panel = new(Square(new Metal(), 0.15, new Pose(new Vector(0.5 - gap, aside, 0.0), turn)));
-        Assert.Equal(has, MirrorImage.Of(panel, mirror, Source) is not null);
+        Assert.Equal(has, MirrorImage.Of(panel, mirror, [], Source) is not null);
+    }
+
+    [Theory]
+    [InlineData(0.05, 0.0, false)]
+    [InlineData(0.15, 0.0, true)] // behind the panel
+    [InlineData(0.05, 0.16, true)] // beside the mirror
+    public static void It_has_none_where_another_stands_between(double before, double aside, bool has)
+    {
+        PanelInPlace At(double gap, double left, double side) => new(Square(new Metal(), side, new Pose(new Vector(0.5 - gap, left, 0.0))));
+        Assert.Equal(has, MirrorImage.Of(At(0.1, 0.0, 0.15), At(0.0, 0.0, 0.3), [At(before, aside, 0.1)], Source) is not null);
     }
 
     private static (PanelInPlace Panel, CurrentSamples Own, CurrentSamples Image) Imaged(ISheet sheet, Pose mirror, Pose pose)
@@ -64,7 +76,7 @@ public static class MirrorImageTests
         Vector[] places = panel.Cells.Points;
         ComplexVector Flow(Vector place, double turn) => ComplexVector.Along(pose.Left, Complex.FromPolarCoordinates(1.0, 150.0 * place.Y)) + ComplexVector.Along(pose.Up, Complex.FromPolarCoordinates(turn, 90.0 * place.Z));
         CurrentSamples own = new(places, [.. places.Select(place => Flow(place, 0.7))], [.. places.Select(place => Flow(place, -0.4) * Constants.VacuumImpedance)]);
-        return (panel, own, MirrorImage.Of(panel, new PanelInPlace(Square(sheet, 0.3, mirror)), Source)!.Image(own));
+        return (panel, own, MirrorImage.Of(panel, new PanelInPlace(Square(sheet, 0.3, mirror)), [], Source)!.Image(own));
     }
 
     private static FieldSample[] InPlane(CurrentSamples currents, Pose mirror)
