@@ -21,4 +21,21 @@ public sealed record Prediction(
         Evaluation evaluation = demonstration.Evaluate(scene, curve);
         return new Prediction(demonstration, curve, evaluation, demonstration.Heard(scene, curve, evaluation), CurveLimits.Of(scene, curve));
     }
+
+    /// <summary>Predicts several demonstrations side by side: where one has no work for a core, another one has.</summary>
+    /// <param name="wanted">Each on its bench.</param>
+    /// <param name="done">Told how many are done.</param>
+    /// <param name="cancellation">Stops the computing.</param>
+    /// <returns>The predictions in that order.</returns>
+    internal static Prediction[] SideBySide(IReadOnlyList<(Scene Scene, Demonstration Demonstration)> wanted, Action<int>? done, CancellationToken cancellation)
+    {
+        Prediction[] predictions = new Prediction[wanted.Count];
+        int count = 0;
+        Parallel.For(0, wanted.Count, new ParallelOptions { CancellationToken = cancellation }, i =>
+        {
+            predictions[i] = Of(wanted[i].Scene, wanted[i].Demonstration, null, cancellation);
+            done?.Invoke(Interlocked.Increment(ref count));
+        });
+        return predictions;
+    }
 }

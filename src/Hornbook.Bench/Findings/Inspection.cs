@@ -25,14 +25,8 @@ internal sealed record Inspection(
 
     internal static Inspection Of(Scene scene, IProgress<double>? progress, CancellationToken cancellation)
     {
-        int count = scene.Plan.Demonstrations.Count;
-        Prediction[] predictions = new Prediction[count];
-        for (int i = 0; i < count; i++)
-        {
-            predictions[i] = Prediction.Of(scene, scene.Plan.Demonstrations[i], null, cancellation);
-            progress?.Report((i + 1.0) / count);
-        }
-
+        IReadOnlyList<Demonstration> shown = scene.Plan.Demonstrations;
+        Prediction[] predictions = Prediction.SideBySide([.. shown.Select(one => (scene, one))], done => progress?.Report((double)done / shown.Count), cancellation);
         return new Inspection(scene, scene.Read(), TextbookLink.AsItStands(scene), predictions, cancellation);
     }
 

@@ -29,13 +29,10 @@ public sealed record Programme(IReadOnlyList<ProgrammeItem> Items, IReadOnlyList
         Scene scene = Scene.Of(plan);
         IReadOnlyList<Candidates> candidates = Candidates.Of(scene.Sketch(), wanted, share => progress?.Report(SearchShare * share), cancellation);
         IReadOnlyList<Choice> chosen = FewestChanges.Choose(Arrangement.Of(plan), [.. candidates.Where(c => c.Choices.Count > 0)]);
-        Prediction[] predictions = new Prediction[chosen.Count];
-        int done = 0;
-        Parallel.For(0, chosen.Count, new ParallelOptions { CancellationToken = cancellation }, i =>
-        {
-            predictions[i] = Prediction.Of(scene.With(chosen[i].Bench), chosen[i].Demonstration, null, cancellation);
-            progress?.Report(SearchShare + ((1.0 - SearchShare) * Interlocked.Increment(ref done) / chosen.Count));
-        });
+        Prediction[] predictions = Prediction.SideBySide(
+            [.. chosen.Select(choice => (scene.With(choice.Bench), choice.Demonstration))],
+            done => progress?.Report(SearchShare + ((1.0 - SearchShare) * done / chosen.Count)),
+            cancellation);
         List<ProgrammeItem> items = [];
         BenchPlan before = plan;
         foreach ((Choice choice, Prediction prediction) in chosen.Zip(predictions))
