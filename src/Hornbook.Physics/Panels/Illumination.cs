@@ -43,7 +43,7 @@ public sealed class Illumination
     public bool IsSettled => Residue <= SettledResidue;
 
     /// <summary>The currents in the panels' own frames: a start for the same panels in other poses. Worked out when asked for.</summary>
-    public KnownCurrents Known => KnownCurrents.Of(Panels, _solved.Currents, _solved.ToCome);
+    public KnownCurrents Known => KnownCurrents.Of(Panels, _solved.Currents, _solved.ToCome, _solved.ToAndFro);
 
     /// <summary>Turns the source on.</summary>
     /// <param name="source">Sending antenna.</param>
@@ -89,10 +89,8 @@ public sealed class Illumination
         }
 
         PanelExchange exchange = _exchange.With(panels);
-        return new Illumination(_source, _sourcePose, _mouth, exchange, panels, PanelSweeps.Moved(exchange, kept, IsSameIn(panels) ? Known : null));
+        return new Illumination(_source, _sourcePose, _mouth, exchange, panels, PanelSweeps.Moved(exchange, kept, _solved.ToAndFro));
     }
-
-    private bool IsSameIn(IReadOnlyList<PosedPanel> panels) => panels.Select(panel => panel.Panel).SequenceEqual(Panels.Select(panel => panel.Panel));
 
     private static PanelSweeps Solved(PanelExchange exchange, KnownCurrents? start) => start is null ? PanelSweeps.Run(exchange) : PanelSweeps.From(exchange, start);
 

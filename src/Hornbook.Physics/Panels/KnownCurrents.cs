@@ -8,11 +8,14 @@ public sealed class KnownCurrents
     private readonly ComplexVector[][] _electric;
     private readonly ComplexVector[][] _magnetic;
 
-    private KnownCurrents(ComplexVector[][] electric, ComplexVector[][] magnetic, double toCome) =>
-        (_electric, _magnetic, ToCome) = (electric, magnetic, toCome);
+    private KnownCurrents(ComplexVector[][] electric, ComplexVector[][] magnetic, double toCome, bool toAndFro) =>
+        (_electric, _magnetic, ToCome, ToAndFro) = (electric, magnetic, toCome, toAndFro);
 
     /// <summary>How many times the change of a sweep was still to come there, by how the changes shrank [-].</summary>
     internal double ToCome { get; }
+
+    /// <summary>Whether the panels threw the wave to and fro.</summary>
+    internal bool ToAndFro { get; }
 
     /// <summary>A mixture of what is known of the same panels in other poses.</summary>
     /// <param name="known">Of the same prepared panels in the same order; at least one.</param>
@@ -27,20 +30,22 @@ public sealed class KnownCurrents
             throw new ArgumentException($"{known.Count} known and {shares.Count} shares; as many are needed, and at least one");
         }
 
-        return new KnownCurrents(Mixed([.. known.Select(one => one._electric)], shares), Mixed([.. known.Select(one => one._magnetic)], shares), known.Max(one => one.ToCome));
+        return new KnownCurrents(Mixed([.. known.Select(one => one._electric)], shares), Mixed([.. known.Select(one => one._magnetic)], shares), known.Max(one => one.ToCome), known.Any(one => one.ToAndFro));
     }
 
     /// <summary>What is known of panels that stand.</summary>
     /// <param name="panels">The panels.</param>
     /// <param name="currents">Of each, in the bench frame.</param>
     /// <param name="toCome">How many times the last change is still to come [-].</param>
-    internal static KnownCurrents Of(IReadOnlyList<PosedPanel> panels, IReadOnlyList<CurrentSamples> currents, double toCome)
+    /// <param name="toAndFro">Whether they throw the wave to and fro.</param>
+    internal static KnownCurrents Of(IReadOnlyList<PosedPanel> panels, IReadOnlyList<CurrentSamples> currents, double toCome, bool toAndFro)
     {
         Frame[] frames = [.. panels.Select(panel => Frame.Of(panel.Pose))];
         return new KnownCurrents(
             [.. currents.Select((own, i) => Array.ConvertAll(own.Electric.ToArray(), frames[i].Own))],
             [.. currents.Select((own, i) => Array.ConvertAll(own.Magnetic.ToArray(), frames[i].Own))],
-            toCome);
+            Math.Max(1.0, toCome),
+            toAndFro);
     }
 
     /// <summary>J dS of each cell of a panel [A m].</summary>

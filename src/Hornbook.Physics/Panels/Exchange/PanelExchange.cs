@@ -40,10 +40,6 @@ internal sealed class PanelExchange
     /// <summary>The cells of a panel.</summary>
     internal Body Cells(int panel) => _panels[panel].Place.Cells;
 
-    /// <summary>The image of a panel in another; null where they do not throw a wave to and fro.</summary>
-    internal MirrorImage? Image(int panel, int mirror) => MirrorImage.Of(
-        _panels[panel].Place, _panels[mirror].Place, _panels.Where((_, i) => i != panel && i != mirror).Select(other => other.Place), _mouth);
-
     /// <summary>Currents known in the panels' own frames, where the panels stand now.</summary>
     internal CurrentSamples[] InPlace(KnownCurrents known) => [.. _panels.Select((panel, i) => panel.Place.InPlace(known.Electric(i), known.Magnetic(i)))];
 
@@ -60,19 +56,6 @@ internal sealed class PanelExchange
     /// <returns>Their currents afterwards.</returns>
     internal CurrentSamples[] Sweep(CurrentSamples[] before, Heard heard) => Answered(before, _outwards, heard);
 
-    /// <summary>Lets the mirrors alone answer, to what the others send at that moment.</summary>
-    /// <param name="before">The currents of the panels.</param>
-    /// <param name="heard">What each answered to last; kept up to date.</param>
-    /// <param name="images">The images in them.</param>
-    internal CurrentSamples[] Mirrored(CurrentSamples[] before, Heard heard, ImageCorrection images) => Answered(before, images.Mirrors, heard);
-
-    /// <summary>A sweep in which those that have an image in a mirror answer with what is still to come of it, and then the mirrors answer.</summary>
-    /// <param name="before">The currents of the panels; those of the mirrors are their answer to the others.</param>
-    /// <param name="heard">What each answered to last; kept up to date.</param>
-    /// <param name="images">The images.</param>
-    internal CurrentSamples[] Sweep(CurrentSamples[] before, Heard heard, ImageCorrection images) =>
-        Answered(before, [.. _outwards.Except(images.Mirrors), .. images.Mirrors], heard, images);
-
     /// <summary>The first sweep where some panels have moved: they answer to those that have not, and then all do, towards the source, since that is where they throw something new.</summary>
     /// <param name="before">The currents of the panels; none of those that have moved.</param>
     /// <param name="heard">What each answered to last; kept up to date.</param>
@@ -83,27 +66,22 @@ internal sealed class PanelExchange
         return (lit, Answered(lit, [.. _outwards.Reverse()], heard));
     }
 
-    private CurrentSamples[] Answered(CurrentSamples[] before, IReadOnlyList<int> panels, Heard heard, ImageCorrection? images = null)
+    private CurrentSamples[] Answered(CurrentSamples[] before, int[] panels, Heard heard)
     {
         CurrentSamples[] currents = [.. before];
         foreach (int i in panels)
         {
             if (!heard.IsAnswered(i, currents))
             {
-                Arrivals arrivals = ArrivingAt(i, currents);
-                CurrentSamples answer = _panels[i].Place.Answer(arrivals);
-                currents[i] = images?.Corrected(i, before[i], answer, arrivals) ?? answer;
-                if (ReferenceEquals(currents[i], answer))
-                {
-                    heard.Answered(i, currents);
-                }
+                currents[i] = Answer(i, currents);
+                heard.Answered(i, currents);
             }
         }
 
         return currents;
     }
 
-    private Arrivals ArrivingAt(int panel, CurrentSamples[] currents)
+    private CurrentSamples Answer(int panel, CurrentSamples[] currents)
     {
         Arrivals arrivals = _panels[panel].FromSource.Copy();
         for (int other = 0; other < currents.Length; other++)
@@ -114,7 +92,7 @@ internal sealed class PanelExchange
             }
         }
 
-        return arrivals;
+        return _panels[panel].Place.Answer(arrivals);
     }
 
     private static Complex Echo(ReadOnlySpan<FieldSample> light, CurrentSamples currents)

@@ -2,13 +2,17 @@ using Hornbook.Physics.Radiation;
 
 namespace Hornbook.Physics.Panels.Exchange;
 
-/// <summary>Sweep after sweep until panels have settled: corrected by images where panels face each other; else as they are while the wave goes outwards, then mixed.</summary>
+/// <summary>Sweep after sweep until panels have settled: as they are while the wave goes outwards, then mixed, and corrected where panels throw it to and fro.</summary>
 internal sealed class SweepRun
 {
     /// <summary>So many sweeps only carry the wave outwards; there is nothing to mix yet.</summary>
     internal const int Outwards = 3;
 
-    // Three corrected sweeps leave a hundredth of the change or so; where they leave more than this, images know too little.
+    // Where these leave more than that, and the last of them more than this of the one before it, panels face each other and the wave is trapped between them.
+    private const double MuchLeft = 0.1;
+    private const double SlowShare = 0.55;
+
+    // Three corrected sweeps leave a tenth of the change or so; where they leave more than this, the larger cells know too little.
     private const int SweepsGiven = 3;
     private const double LeastGain = 0.7;
 
@@ -28,14 +32,18 @@ internal sealed class SweepRun
     private (CurrentSamples[] Before, CurrentSamples[] After, int Changes) _best;
     private double _toCome;
     private SweepAcceleration _acceleration = new();
-    private ImageCorrection? _images;
+    private CoarseCorrection? _correction;
+    private bool _wasCorrected;
 
     internal SweepRun(PanelExchange exchange, Heard heard, Beginning begun)
     {
         (_exchange, _heard, _asTheyAre, _changes, _toCome) = (exchange, heard, begun.AsTheyAre, [begun.Change], begun.ToCome);
         _latest = (begun.Before, begun.After);
         _best = (begun.Before, begun.After, 1);
-        _images = begun.Images;
+        if (begun.ToAndFro)
+        {
+            Correct();
+        }
     }
 
     private double Residue => _toCome * _changes[^1];
@@ -56,12 +64,17 @@ internal sealed class SweepRun
             BackToBest();
         }
 
-        return new PanelSweeps(_latest.After, _latest.Before, _count, _toCome, Residue);
+        return new PanelSweeps(_latest.After, _latest.Before, _count, _toCome, Residue, _correction is not null);
     }
 
     private void Sweep()
     {
-        CurrentSamples[] before = Next(), after = _images is null ? _exchange.Sweep(before, _heard) : _exchange.Sweep(before, _heard, _images);
+        if (_count == Outwards && _changes[^1] > MuchLeft && _changes[^1] > SlowShare * _changes[^2])
+        {
+            Correct();
+        }
+
+        CurrentSamples[] before = Next(), after = _exchange.Sweep(before, _heard);
         _count++;
         _changes.Add(PanelSweeps.Change(before, after));
         _latest = (before, after);
@@ -70,19 +83,33 @@ internal sealed class SweepRun
             _best = (before, after, _changes.Count);
         }
 
-        if (_images is not null && _changes.Count > SweepsGiven + 1 && _changes[^1] > LeastGain * _changes[^(SweepsGiven + 1)])
+        if (_correction is not null && _changes.Count > SweepsGiven + 1 && _changes[^1] > LeastGain * _changes[^(SweepsGiven + 1)])
         {
-            GoOnWithoutImages();
+            CorrectNoMore();
         }
 
         _toCome = StillToCome(_changes);
     }
 
-    private CurrentSamples[] Next() => _count < _asTheyAre ? _latest.After : _acceleration.Next(_latest.Before, _latest.After);
-
-    private void GoOnWithoutImages()
+    private CurrentSamples[] Next() => (_correction, _count < _asTheyAre) switch
     {
-        (_images, _acceleration) = (null, new SweepAcceleration());
+        (CoarseCorrection correction, _) => _acceleration.Next(_latest.Before, correction.Corrected(_latest.Before, _latest.After)),
+        (_, true) => _latest.After,
+        _ => _acceleration.Next(_latest.Before, _latest.After),
+    };
+
+    private void Correct()
+    {
+        if (!_wasCorrected)
+        {
+            (_correction, _wasCorrected) = (CoarseCorrection.Of(_exchange), true);
+        }
+    }
+
+    // On with mixing alone.
+    private void CorrectNoMore()
+    {
+        (_correction, _acceleration) = (null, new SweepAcceleration());
         BackToBest();
     }
 
@@ -107,7 +134,6 @@ internal sealed class SweepRun
     /// <param name="Change">By how much it changed them [-].</param>
     /// <param name="ToCome">How many times that may still be to come.</param>
     /// <param name="AsTheyAre">How many sweeps follow each other as they are before they are mixed.</param>
-    /// <param name="Images">Those of panels in others, where there are any.</param>
-    internal sealed record Beginning(
-        CurrentSamples[] Before, CurrentSamples[] After, double Change, double ToCome, int AsTheyAre, ImageCorrection? Images = null);
+    /// <param name="ToAndFro">Whether the panels are known to throw the wave to and fro.</param>
+    internal sealed record Beginning(CurrentSamples[] Before, CurrentSamples[] After, double Change, double ToCome, int AsTheyAre, bool ToAndFro);
 }

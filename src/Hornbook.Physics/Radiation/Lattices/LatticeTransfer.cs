@@ -12,7 +12,7 @@ namespace Hornbook.Physics.Radiation.Lattices;
 internal sealed class LatticeTransfer
 {
     // For fewer sources, starting a second thread costs more than it brings.
-    private const int WorthSharing = 800;
+    private const int WorthSharing = 500;
 
     private readonly Lattice _sources;
     private readonly Lattice _observers;

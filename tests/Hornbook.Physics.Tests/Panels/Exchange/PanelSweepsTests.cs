@@ -34,7 +34,7 @@ public sealed class PanelSweepsTests
 
     [Theory]
     [InlineData(0.02)]
-    [InlineData(0.005)]
+    [InlineData(0.0145)]
     public void Metal_plates_within_a_wavelength_of_each_other_are_said_not_to_settle(double gap)
     {
         PanelSweeps sweeps = PanelSweeps.Run(Mirrors(0.15, gap, 1.0).Exchange);
@@ -43,40 +43,29 @@ public sealed class PanelSweepsTests
     }
 
     // At a gap of half a wavelength, and a little beside it, grids of half metal trap the wave between them: with mixing alone thirty sweeps did not settle them.
-    // At 3 mm, half as near as a cell is long, images help little.
     [Theory]
-    [InlineData(0.15, 0.0143, 10)]
-    [InlineData(0.15, 0.0145, 10)]
-    [InlineData(0.2, 0.03, 8)]
-    [InlineData(0.1, 0.005, 6)]
-    [InlineData(0.1, 0.003, 20)]
-    public void Where_a_wave_is_trapped_images_tell_what_is_still_to_come_of_it(double side, double gap, int most)
+    [InlineData(0.15, 0.0143)]
+    [InlineData(0.15, 0.0145)]
+    [InlineData(0.2, 0.03)]
+    public void Where_a_wave_is_trapped_larger_cells_tell_what_is_still_to_come_of_it(double side, double gap)
     {
         PanelExchange exchange = Grids(side, gap);
         PanelSweeps sweeps = PanelSweeps.Run(exchange);
+        Assert.True(sweeps.ToAndFro);
         Assert.InRange(sweeps.Residue, 0.0, Illumination.SettledResidue);
-        Assert.InRange(sweeps.Count, 2, most);
+        Assert.InRange(sweeps.Count, 4, 20);
 
         // derived: what has settled is what a sweep leaves as it is, whatever led there. It leaves a smaller share undone than the residue allows for all sweeps to come.
         Assert.InRange(PanelSweeps.Change(sweeps.Currents, exchange.Sweep(sweeps.Currents, new Heard(2))), 0.0, 2.0 * Illumination.SettledResidue);
     }
 
-    // Two panes that throw back half of the wave each, and a grid before a mirror that is larger than it.
+    // Half a larger cell apart: what these say helps too little and is given up.
     [Fact]
-    public void Panels_face_to_face_settle_in_three_sweeps_from_the_dark()
+    public void Where_larger_cells_know_too_little_the_sweeps_settle_without_them()
     {
-        Assert.InRange(PanelSweeps.Run(Mirrors(0.25, 0.1, 0.5).Exchange).Count, 2, 3);
-        Assert.InRange(PanelSweeps.Run(BeforeMirror(0.009)).Count, 2, 4);
-    }
-
-    // The same panels, of which the smaller has an image as long as it stands askew by less than an eighth of π.
-    [Fact]
-    public void With_images_the_sweeps_settle_to_the_same_as_without()
-    {
-        PanelSweeps with = PanelSweeps.Run(BeforeMirror(0.05, turn: 0.39269)), without = PanelSweeps.Run(BeforeMirror(0.05, turn: 0.39271));
-        Assert.NotEqual(with.Count, without.Count);
-        double apart = Math.Sqrt(Squared(with.Currents, without.Currents) / without.Currents.Sum(panel => panel.Squared()));
-        Assert.InRange(apart, 0.0, 2.0 * Illumination.SettledResidue);
+        PanelSweeps sweeps = PanelSweeps.Run(Grids(0.1, 0.005));
+        Assert.False(sweeps.ToAndFro);
+        Assert.InRange(sweeps.Residue, 0.0, Illumination.SettledResidue);
     }
 
     [Fact]
@@ -85,12 +74,12 @@ public sealed class PanelSweepsTests
         // The second mirror goes away millimetre by millimetre and turns as it goes: its currents are known in its own frame.
         (PanelExchange Exchange, PosedPanel[] Panels) At(int step) => Mirrors(0.15, 0.06 + (1e-3 * step), 0.7, turn: 0.02 * step);
         KnownCurrents[] neighbours = [.. Enumerable.Range(0, 5).Where(step => step != 2).Select(step =>
-            KnownCurrents.Of(At(step).Panels, PanelSweeps.Run(At(step).Exchange).Currents, toCome: 1.0))];
+            KnownCurrents.Of(At(step).Panels, PanelSweeps.Run(At(step).Exchange).Currents, toCome: 1.0, toAndFro: false))];
 
         KnownCurrents start = KnownCurrents.Mixed(neighbours, MiddleOfFive);
         PanelSweeps dark = PanelSweeps.Run(At(2).Exchange), begun = PanelSweeps.From(At(2).Exchange, start);
 
-        Assert.InRange(begun.Count, 1, dark.Count - 1);
+        Assert.InRange(begun.Count, 1, dark.Count - 3);
         Assert.True(begun.Residue <= Illumination.SettledResidue);
         double apart = Math.Sqrt(Squared(begun.Currents, dark.Currents) / dark.Currents.Sum(panel => panel.Squared()));
         // derived: each may still miss as much.
@@ -100,7 +89,7 @@ public sealed class PanelSweepsTests
     [Fact]
     public void What_is_known_of_other_panels_is_refused()
     {
-        KnownCurrents Known(double side) => KnownCurrents.Of(Mirrors(side, 0.1, 0.7).Panels, PanelSweeps.Run(Mirrors(side, 0.1, 0.7).Exchange).Currents, 1.0);
+        KnownCurrents Known(double side) => KnownCurrents.Of(Mirrors(side, 0.1, 0.7).Panels, PanelSweeps.Run(Mirrors(side, 0.1, 0.7).Exchange).Currents, 1.0, toAndFro: false);
         Assert.Contains("the same panels", Assert.Throws<ArgumentException>(() => KnownCurrents.Mixed([Known(0.1), Known(0.15)], Halves)).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => KnownCurrents.Mixed([Known(0.1)], []));
     }
@@ -109,13 +98,6 @@ public sealed class PanelSweepsTests
     {
         PosedPanel[] grids = [.. new[] { Vector.Zero, new Vector(gap, 0.0, 0.0) }.Select(by => Square(new StripGrid(5e-3, 2.5e-3), side, new Pose(new Vector(0.3, 0.0, 0.0) + by)))];
         return PanelExchange.Of(new Mouth(LargeHorn, AtOrigin), grids);
-    }
-
-    private static PanelExchange BeforeMirror(double gap, double turn = 0.0)
-    {
-        Pose before = new(new Vector(0.3, 0.0, 0.0), turn, roll: 0.25 * Math.PI);
-        return PanelExchange.Of(
-            new Mouth(LargeHorn, AtOrigin), [Square(new StripGrid(5e-3, 2.5e-3), 0.15, before), Square(new Metal(), 0.25, new Pose(new Vector(0.3 + gap, 0.0, 0.0)))]);
     }
 
     private static (PanelExchange Exchange, PosedPanel[] Panels) Mirrors(double side, double gap, double returned, double turn = 0.0)
