@@ -22,20 +22,19 @@ public sealed record Prediction(
         return new Prediction(demonstration, curve, evaluation, demonstration.Heard(scene, curve, evaluation), CurveLimits.Of(scene, curve));
     }
 
-    /// <summary>Predicts several demonstrations side by side: where one has no work for a core, another one has.</summary>
+    /// <summary>Predicts several demonstrations side by side.</summary>
     /// <param name="wanted">Each on its bench.</param>
     /// <param name="done">Told how many are done.</param>
     /// <param name="cancellation">Stops the computing.</param>
     /// <returns>The predictions in that order.</returns>
-    internal static Prediction[] SideBySide(IReadOnlyList<(Scene Scene, Demonstration Demonstration)> wanted, Action<int>? done, CancellationToken cancellation)
+    internal static Prediction[] All(IReadOnlyList<(Scene Scene, Demonstration Demonstration)> wanted, Action<int>? done, CancellationToken cancellation)
     {
-        Prediction[] predictions = new Prediction[wanted.Count];
         int count = 0;
-        Parallel.For(0, wanted.Count, new ParallelOptions { CancellationToken = cancellation }, i =>
+        return SideBySide.Each(wanted, one =>
         {
-            predictions[i] = Of(wanted[i].Scene, wanted[i].Demonstration, null, cancellation);
+            Prediction prediction = Of(one.Scene, one.Demonstration, null, cancellation);
             done?.Invoke(Interlocked.Increment(ref count));
-        });
-        return predictions;
+            return prediction;
+        }, cancellation);
     }
 }

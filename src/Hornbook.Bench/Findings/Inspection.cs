@@ -26,7 +26,7 @@ internal sealed record Inspection(
     internal static Inspection Of(Scene scene, IProgress<double>? progress, CancellationToken cancellation)
     {
         IReadOnlyList<Demonstration> shown = scene.Plan.Demonstrations;
-        Prediction[] predictions = Prediction.SideBySide([.. shown.Select(one => (scene, one))], done => progress?.Report((double)done / shown.Count), cancellation);
+        Prediction[] predictions = Prediction.All([.. shown.Select(one => (scene, one))], done => progress?.Report((double)done / shown.Count), cancellation);
         return new Inspection(scene, scene.Read(), TextbookLink.AsItStands(scene), predictions, cancellation);
     }
 

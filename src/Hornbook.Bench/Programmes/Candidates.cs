@@ -31,13 +31,13 @@ internal sealed record Candidates(Demonstration Demonstration, IReadOnlyList<Cho
         [
             .. wanted.SelectMany(shown => Arrangement.Reaches(plan).SelectMany(reach => shown.Arrangements(plan, reach).Select(bench => (shown, reach, bench)))),
         ];
-        Trial?[] trials = new Trial?[jobs.Length];
         int done = 0;
-        Parallel.For(0, jobs.Length, new ParallelOptions { CancellationToken = cancellation }, i =>
+        Trial?[] trials = SideBySide.Each(jobs, job =>
         {
-            trials[i] = Trial.Of(scene, jobs[i].Shown, jobs[i].Bench, holds);
+            Trial? trial = Trial.Of(scene, job.Shown, job.Bench, holds);
             progress((double)Interlocked.Increment(ref done) / jobs.Length);
-        });
+            return trial;
+        }, cancellation);
         ILookup<double, Trial> Tried(Demonstration shown) => jobs.Zip(trials)
             .Where(tried => tried.First.Shown == shown && tried.Second is not null).ToLookup(tried => tried.First.Reach, tried => tried.Second!);
         return [.. wanted.Select(shown => new Candidates(shown, [.. Best(plan, shown, Tried(shown))]))];

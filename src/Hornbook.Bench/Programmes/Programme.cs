@@ -29,7 +29,7 @@ public sealed record Programme(IReadOnlyList<ProgrammeItem> Items, IReadOnlyList
         Scene scene = Scene.Of(plan);
         IReadOnlyList<Candidates> candidates = Candidates.Of(scene.Sketch(), wanted, share => progress?.Report(SearchShare * share), cancellation);
         IReadOnlyList<Choice> chosen = FewestChanges.Choose(Arrangement.Of(plan), [.. candidates.Where(c => c.Choices.Count > 0)]);
-        Prediction[] predictions = Prediction.SideBySide(
+        Prediction[] predictions = Prediction.All(
             [.. chosen.Select(choice => (scene.With(choice.Bench), choice.Demonstration))],
             done => progress?.Report(SearchShare + ((1.0 - SearchShare) * done / chosen.Count)),
             cancellation);

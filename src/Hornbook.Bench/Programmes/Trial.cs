@@ -32,8 +32,7 @@ internal sealed record Trial(BenchPlan Bench, double Reach, IReadOnlyList<Readin
 
         int stride = Math.Max(1, (course.Count + MostSettings - 2) / (MostSettings - 1));
         Setting[] tried = [.. course.Where((_, i) => i % stride == 0 || i == course.Count - 1)];
-        Reading[] readings = new Reading[tried.Length];
-        Parallel.For(0, tried.Length, i => readings[i] = scene.Read(tried[i].Source, tried[i].Receiver, tried[i].Panels));
+        Reading[] readings = SideBySide.Each(tried, setting => scene.Read(setting.Source, setting.Receiver, setting.Panels), CancellationToken.None);
         return new Trial(
             bench,
             (bench.Receiver.Pose.Position - bench.Source.Pose.Position).Length,

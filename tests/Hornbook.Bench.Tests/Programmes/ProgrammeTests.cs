@@ -93,6 +93,16 @@ public sealed class ProgrammeTests
         Assert.Throws<OperationCanceledException>(() => Programme.Propose(Plan, Show, cancellation: stopped.Token));
     }
 
+    [Theory]
+    [InlineData(0.0)]
+    [InlineData(0.5)] // from here on the curves are predicted, side by side
+    public void It_is_stopped_wherever_it_is(double share)
+    {
+        using CancellationTokenSource stopped = new();
+        StopAt stop = new(share, stopped);
+        Assert.Throws<OperationCanceledException>(() => Programme.Propose(Plan, Show, stop, stopped.Token));
+    }
+
     [Fact]
     public void A_hand_inside_the_keep_out_distance_is_said()
     {
@@ -104,4 +114,15 @@ public sealed class ProgrammeTests
 
     private static Programme Propose(BenchPlan plan, IReadOnlyList<Demonstration> show) =>
         Programme.Propose(plan, show, cancellation: TestContext.Current.CancellationToken);
+
+    private sealed class StopAt(double share, CancellationTokenSource source) : IProgress<double>
+    {
+        public void Report(double value)
+        {
+            if (value > share && value < 1.0)
+            {
+                source.Cancel();
+            }
+        }
+    }
 }
