@@ -1,5 +1,6 @@
 using System.Globalization;
 using Hornbook.Physics.Radiation;
+using Hornbook.Physics.Radiation.Mirrorings;
 
 namespace Hornbook.Physics.Antennas;
 
@@ -11,6 +12,8 @@ namespace Hornbook.Physics.Antennas;
 /// </remarks>
 public sealed class Antenna
 {
+    private readonly Lazy<int[]> _signs;
+
     private Antenna(AntennaShape shape, double frequency, CurrentSamples unit)
     {
         Shape = shape;
@@ -18,6 +21,7 @@ public sealed class Antenna
         double radiated = FarField.RadiatedPower(unit, Wavenumber);
         double intensity = FarField.Intensity(unit, Wavenumber, Vector.UnitX);
         Currents = unit.Scaled(1.0 / Math.Sqrt(radiated));
+        _signs = new Lazy<int[]>(() => CurrentSymmetry.Signs(Currents));
         Directivity = 4.0 * Math.PI * intensity / radiated;
         MouthNormDirectivity = 4.0 * Math.PI * intensity / MouthCurrents.PowerThroughMouth(shape, frequency);
         Reflection = shape.MeasuredReflection ?? FeedReflection.Magnitude(shape, frequency);
@@ -38,6 +42,9 @@ public sealed class Antenna
 
     /// <summary>Equivalent currents over the mouth in the antenna's own frame (mouth centre at the origin), for one watt radiated.</summary>
     public CurrentSamples Currents { get; }
+
+    /// <summary>What a mirroring in its own frame makes of its currents: 1 leaves them as they are, −1 makes them their opposite, 0 neither.</summary>
+    internal int Sign(Mirroring mirroring) => _signs.Value[(int)mirroring];
 
     /// <summary>Directivity on the axis, D = 4πU/P with the radiated power P [-] (radiated norm).</summary>
     public double Directivity { get; }

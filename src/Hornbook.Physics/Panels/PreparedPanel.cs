@@ -2,6 +2,7 @@ using Hornbook.Physics.Panels.Edges;
 using Hornbook.Physics.Panels.Exchange;
 using Hornbook.Physics.Panels.Outlines;
 using Hornbook.Physics.Panels.Sheets;
+using Hornbook.Physics.Panels.Symmetries;
 
 namespace Hornbook.Physics.Panels;
 
@@ -27,6 +28,7 @@ public sealed class PreparedPanel
         Response = panel.Sheet.At(frequency);
         Cells = [.. hasEdges ? panel.Surface.Cells(spacing) : panel.Surface.SmoothCells(spacing)];
         Edges = hasEdges ? EdgeLinks.Of(Cells, panel.Surface.Rims, FreeSpace.Wavelength(frequency)) : null;
+        Symmetry = new PanelSymmetry(Cells, Edges, Response);
         _coarse = new Lazy<CoarsePanel?>(() => Coarsened(spacing), LazyThreadSafetyMode.PublicationOnly);
     }
 
@@ -47,6 +49,9 @@ public sealed class PreparedPanel
 
     /// <summary>The same panel in larger cells; null where these are hardly smaller. Made when it is first asked for.</summary>
     internal CoarsePanel? Coarse => _coarse.Value;
+
+    /// <summary>Which mirrorings leave it as it is.</summary>
+    internal PanelSymmetry Symmetry { get; }
 
     /// <summary>What its sheet does to a wave.</summary>
     internal ISheetResponse Response { get; }

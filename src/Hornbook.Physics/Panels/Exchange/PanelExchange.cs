@@ -1,4 +1,5 @@
 using Hornbook.Physics.Panels.Sheets;
+using Hornbook.Physics.Panels.Symmetries;
 using Hornbook.Physics.Radiation;
 using Complex = System.Numerics.Complex;
 
@@ -8,12 +9,13 @@ namespace Hornbook.Physics.Panels.Exchange;
 internal sealed class PanelExchange
 {
     private readonly Mouth _mouth;
+    private readonly BenchSymmetry _symmetry;
     private readonly Standing[] _panels;
     private readonly int[] _outwards;
 
-    private PanelExchange(Mouth mouth, Standing[] panels)
+    private PanelExchange(Mouth mouth, BenchSymmetry symmetry, Standing[] panels)
     {
-        (_mouth, _panels) = (mouth, panels);
+        (_mouth, _symmetry, _panels) = (mouth, symmetry, panels);
         _outwards =
         [
             .. Enumerable.Range(0, panels.Length).OrderBy(i => panels[i].Place.Cells.Points.Min(point => (point - mouth.Centre).Length))
@@ -23,10 +25,15 @@ internal sealed class PanelExchange
     /// <summary>Lights panels.</summary>
     /// <param name="mouth">The source.</param>
     /// <param name="posed">The panels.</param>
-    internal static PanelExchange Of(Mouth mouth, IReadOnlyList<PosedPanel> posed) => Of(mouth, posed, []);
+    internal static PanelExchange Of(Mouth mouth, IReadOnlyList<PosedPanel> posed) => Of(mouth, BenchSymmetry.Of(mouth, posed), posed, []);
 
     /// <summary>The same source with other panels: what did not move keeps its light and its ways.</summary>
-    internal PanelExchange With(IReadOnlyList<PosedPanel> posed) => Of(_mouth, posed, _panels);
+    /// <remarks>Unless the bench has another symmetry now: then all listen elsewhere.</remarks>
+    internal PanelExchange With(IReadOnlyList<PosedPanel> posed)
+    {
+        BenchSymmetry symmetry = BenchSymmetry.Of(_mouth, posed);
+        return Of(_mouth, symmetry, posed, symmetry == _symmetry ? _panels : []);
+    }
 
     /// <summary>Other panels lit by the same source; nothing of these is used.</summary>
     internal PanelExchange Lighting(IReadOnlyList<PosedPanel> posed) => Of(_mouth, posed);
@@ -46,8 +53,8 @@ internal sealed class PanelExchange
     /// <summary>The reaction of a panel's currents with the field that comes to it straight from the source [W]: what it throws back there.</summary>
     internal Complex Echo(int panel, CurrentSamples currents)
     {
-        Arrivals light = _panels[panel].FromSource;
-        return Echo(light.On(SheetFace.Front), currents) + Echo(light.On(SheetFace.Back), currents);
+        Standing own = _panels[panel];
+        return Echo(own.Place, own.FromSource.On(SheetFace.Front), currents) + Echo(own.Place, own.FromSource.On(SheetFace.Back), currents);
     }
 
     /// <summary>Lets every panel answer once, from the source outwards, to what the others send at that moment.</summary>
@@ -95,23 +102,23 @@ internal sealed class PanelExchange
         return _panels[panel].Place.Answer(arrivals);
     }
 
-    private static Complex Echo(ReadOnlySpan<FieldSample> light, CurrentSamples currents)
+    private static Complex Echo(PanelInPlace place, ReadOnlySpan<FieldSample> light, CurrentSamples currents)
     {
-        Complex sum = Complex.Zero;
-        for (int i = 0; i < Math.Min(light.Length, currents.Count); i++)
+        if (light.IsEmpty || currents.Count == 0)
         {
-            sum += ComplexVector.Dot(light[i].Electric, currents.Electric[i]) - ComplexVector.Dot(light[i].Magnetic, currents.Magnetic[i]);
+            return Complex.Zero;
         }
 
-        return sum;
+        FieldSample[] fields = light.ToArray();
+        return place.Sum((i, cell) => ComplexVector.Dot(fields[i].Electric, currents.Electric[cell]) - ComplexVector.Dot(fields[i].Magnetic, currents.Magnetic[cell]));
     }
 
-    private static PanelExchange Of(Mouth mouth, IReadOnlyList<PosedPanel> posed, Standing[] earlier)
+    private static PanelExchange Of(Mouth mouth, BenchSymmetry symmetry, IReadOnlyList<PosedPanel> posed, Standing[] earlier)
     {
         Dictionary<PosedPanel, int> known = Enumerable.Range(0, earlier.Length).DistinctBy(i => earlier[i].Place.Posed)
             .ToDictionary(i => earlier[i].Place.Posed);
         int[] was = [.. posed.Select(panel => known.TryGetValue(panel, out int index) ? index : -1)];
-        PanelInPlace[] places = [.. posed.Select((panel, i) => was[i] >= 0 ? earlier[was[i]].Place : new PanelInPlace(panel))];
+        PanelInPlace[] places = [.. posed.Select((panel, i) => was[i] >= 0 ? earlier[was[i]].Place : new PanelInPlace(panel, symmetry))];
         Way? Between(int from, int to) => was[from] >= 0 && was[to] >= 0 && was[from] != was[to]
             ? earlier[was[to]].FromOthers[was[from]]
             : Way.Between(places[from].Cells, places[to], mouth.Wavenumber);
@@ -119,7 +126,7 @@ internal sealed class PanelExchange
             place,
             was[to] >= 0 ? earlier[was[to]].FromSource : mouth.Light(place),
             [.. places.Select((_, from) => from == to ? null : Between(from, to))]))];
-        return new PanelExchange(mouth, standing);
+        return new PanelExchange(mouth, symmetry, standing);
     }
 
     /// <summary>A panel with what it needs to answer.</summary>

@@ -1,7 +1,10 @@
 using Hornbook.Physics.Panels.Edges;
 using Hornbook.Physics.Panels.Outlines;
 using Hornbook.Physics.Panels.Sheets;
+using Hornbook.Physics.Panels.Symmetries;
 using Hornbook.Physics.Radiation;
+using Hornbook.Physics.Radiation.Mirrorings;
+using Complex = System.Numerics.Complex;
 
 namespace Hornbook.Physics.Panels.Exchange;
 
@@ -16,18 +19,32 @@ internal sealed class PanelInPlace
     private readonly Vector[] _across;
     private readonly RimFoot[] _feet;
     private readonly Frame _frame;
+    private readonly BenchSymmetry _symmetry;
+    private readonly PanelPart _part;
 
-    internal PanelInPlace(PosedPanel posed)
+    // A mirroring of the panel's own frame as the bench sees it.
+    private readonly Mirroring[] _ofBench = new Mirroring[1 + (int)Mirroring.HalfTurn];
+
+    /// <param name="posed">The panel and its pose.</param>
+    /// <param name="symmetry">Of the bench on which it stands; the panel has all of it.</param>
+    internal PanelInPlace(PosedPanel posed, BenchSymmetry symmetry)
     {
-        Posed = posed;
+        (Posed, _symmetry) = (posed, symmetry);
         _frame = Frame.Of(posed.Pose);
-        Cell[] cells = posed.Panel.Cells;
-        Cells = Body.Of(Array.ConvertAll(cells, cell => _frame.Place(cell.Centre)), _frame);
-        _normals = Array.ConvertAll(cells, cell => _frame.Turn(cell.Normal));
-        _across = Array.ConvertAll(cells, cell => _frame.Turn(cell.Across));
-        _feet = Array.ConvertAll(posed.Panel.Edges?.Feet ?? [], InPlace);
+        Mirroring[] own = [.. symmetry.All.Select(mirroring => symmetry.SeenBy(posed.Pose, mirroring)!.Value)];
+        foreach ((Mirroring ofPanel, Mirroring ofBench) in own.Zip(symmetry.All))
+        {
+            _ofBench[(int)ofPanel] = ofBench;
+        }
+
+        _part = posed.Panel.Symmetry.Part(own);
+        Cells = Body.Of(Array.ConvertAll(posed.Panel.Cells, cell => _frame.Place(cell.Centre)), _frame);
+        Listening = _part.IsWhole ? Cells : Body.Of(Array.ConvertAll(_part.Cells, cell => _frame.Place(cell.Centre)), _frame);
+        _normals = Array.ConvertAll(_part.Cells, cell => _frame.Turn(cell.Normal));
+        _across = Array.ConvertAll(_part.Cells, cell => _frame.Turn(cell.Across));
+        _feet = Array.ConvertAll(_part.Edges?.Feet ?? [], InPlace);
         Rim = _feet.Length == 0 ? null : Body.Of(Array.ConvertAll(_feet, foot => foot.Place), _frame);
-        Observers = Rim is null ? Cells : Body.Of([.. Cells.Points, .. Rim.Points], _frame);
+        Observers = Rim is null ? Listening : Body.Of([.. Listening.Points, .. Rim.Points], _frame);
     }
 
     /// <summary>The panel and its pose.</summary>
@@ -36,10 +53,13 @@ internal sealed class PanelInPlace
     /// <summary>The centres of its cells: where its currents flow.</summary>
     internal Body Cells { get; }
 
+    /// <summary>The centres of those cells whose currents are worked out; those of the others are images of theirs.</summary>
+    internal Body Listening { get; }
+
     /// <summary>The feet on its rim, where edge currents begin; null where there are none.</summary>
     internal Body? Rim { get; }
 
-    /// <summary>Where it takes in fields: the centres of its cells, then the feet on its rim.</summary>
+    /// <summary>Where it takes in fields: the centres of the cells that are worked out, then the feet on its rim.</summary>
     internal Body Observers { get; }
 
     /// <summary>Whether a plane divides what meets its front from what meets its back.</summary>
@@ -54,7 +74,7 @@ internal sealed class PanelInPlace
     /// <summary>The face that a field meets at an observer of a bent panel: the one against which its power flows.</summary>
     internal SheetFace FaceAt(int observer, in FieldSample field)
     {
-        int cells = Cells.Points.Length;
+        int cells = _normals.Length;
         Vector normal = observer < cells ? _normals[observer] : _feet[observer - cells].Normal;
         return Vector.Dot(field.PowerDensity, normal) <= 0.0 ? SheetFace.Front : SheetFace.Back;
     }
@@ -63,14 +83,22 @@ internal sealed class PanelInPlace
     /// <param name="arrivals">The fields that arrive.</param>
     internal CurrentSamples Answer(Arrivals arrivals)
     {
-        int count = Cells.Points.Length;
+        int count = _part.Cells.Length;
         ComplexVector[] electric = new ComplexVector[count];
         ComplexVector[] magnetic = new ComplexVector[count];
         Add(arrivals, SheetFace.Front, electric, magnetic);
         Add(arrivals, SheetFace.Back, electric, magnetic);
         ToMoments(electric);
         ToMoments(magnetic);
-        return CurrentSamples.Keeping(Cells.Points, electric, magnetic);
+        return _part.IsWhole ? CurrentSamples.Keeping(Cells.Points, electric, magnetic) : WithImages(electric, magnetic);
+    }
+
+    /// <summary>The sum over all cells of something that is the same for a cell and its image.</summary>
+    /// <param name="ofCell">Of each cell that is worked out, by its number in the part and in the panel.</param>
+    internal Complex Sum(Func<int, int, Complex> ofCell)
+    {
+        Complex[] terms = [.. _part.Places.Select((place, i) => ofCell(i, place))];
+        return _part.Rest.Aggregate(terms.Aggregate(Complex.Zero, (sum, term) => sum + term), (sum, image) => sum + terms[image.Of]);
     }
 
     /// <summary>Currents of its own frame, here.</summary>
@@ -78,6 +106,25 @@ internal sealed class PanelInPlace
     /// <param name="magnetic">M dS of each cell [V m].</param>
     internal CurrentSamples InPlace(ComplexVector[] electric, ComplexVector[] magnetic) =>
         CurrentSamples.Keeping(Cells.Points, Array.ConvertAll(electric, _frame.Turn), Array.ConvertAll(magnetic, _frame.Turn));
+
+    private CurrentSamples WithImages(ComplexVector[] electric, ComplexVector[] magnetic)
+    {
+        int count = Cells.Points.Length;
+        ComplexVector[] allElectric = new ComplexVector[count], allMagnetic = new ComplexVector[count];
+        for (int i = 0; i < electric.Length; i++)
+        {
+            (allElectric[_part.Places[i]], allMagnetic[_part.Places[i]]) = (electric[i], magnetic[i]);
+        }
+
+        foreach (CellImage image in _part.Rest)
+        {
+            Mirroring mirroring = _ofBench[(int)image.By];
+            allElectric[image.Cell] = _symmetry.Electric(mirroring, electric[image.Of]);
+            allMagnetic[image.Cell] = _symmetry.Magnetic(mirroring, magnetic[image.Of]);
+        }
+
+        return CurrentSamples.Keeping(Cells.Points, allElectric, allMagnetic);
+    }
 
     private void Add(Arrivals arrivals, SheetFace face, ComplexVector[] electric, ComplexVector[] magnetic)
     {
@@ -102,7 +149,7 @@ internal sealed class PanelInPlace
 
     private void AddEdges(ReadOnlySpan<FieldSample> atRim, SheetFace face, ComplexVector[] densities)
     {
-        if (Posed.Panel.Edges is { } edges && atRim.ContainsAnyExcept(default(FieldSample)))
+        if (_part.Edges is { } edges && atRim.ContainsAnyExcept(default(FieldSample)))
         {
             FringeCurrents.Add(edges, _feet, atRim, face, Posed.Panel.Wavenumber, densities);
         }
@@ -112,7 +159,7 @@ internal sealed class PanelInPlace
     {
         for (int i = 0; i < densities.Length; i++)
         {
-            densities[i] *= Posed.Panel.Cells[i].Area;
+            densities[i] *= _part.Cells[i].Area;
         }
     }
 

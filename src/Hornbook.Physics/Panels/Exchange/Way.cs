@@ -120,7 +120,7 @@ internal sealed class Way
     {
         // Farther apart than they are long, fewer nodes than cells will do, and that is sooner done.
         internal static LatticeLeg? Of(Body part, PanelInPlace panel, double wavenumber, double tolerance) =>
-            part.Lattice is { } sources && panel.Cells.Lattice is { } observers && (observers.Middle - sources.Middle).Length < sources.Side
+            part.Lattice is { } sources && panel.Listening.Lattice is { } observers && (observers.Middle - sources.Middle).Length < sources.Side
             && LatticeTransfer.Between(sources, observers, wavenumber) is { } toCells
                 ? new LatticeLeg(toCells, panel.Rim is { } rim ? FieldTransfer.Between(part.Tree, rim.Tree, wavenumber, tolerance) : null, observers.Count)
                 : null;

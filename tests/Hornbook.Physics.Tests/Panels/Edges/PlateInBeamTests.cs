@@ -54,7 +54,7 @@ public sealed class PlateInBeamTests
 
     private static CurrentSamples Answer(CurrentSamples beam)
     {
-        PanelInPlace place = new(Plate);
+        PanelInPlace place = new(Plate, default);
         Arrivals arrivals = place.Nothing();
         Way.Between(Body.Of(beam.Points.ToArray(), Frame.Of(new Pose(new Vector(-SourceDistance, 0.0, 0.0)))), place, Wavenumber).Add(beam, arrivals);
         return place.Answer(arrivals);

@@ -29,7 +29,7 @@ public sealed class CoarsePanelTests
         PosedPanel posed = new(PreparedPanel.At(panel, PanelBenches.Frequency), Somewhere);
         CoarsePanel coarse = Assert.IsType<CoarsePanel>(posed.Panel.Coarse);
         Assert.InRange(coarse.Panel.Cells.Length, 1, posed.Panel.Cells.Length / 1.5);
-        Body fine = new PanelInPlace(posed).Cells, large = new PanelInPlace(posed with { Panel = coarse.Panel }).Cells;
+        Body fine = new PanelInPlace(posed, default).Cells, large = new PanelInPlace(posed with { Panel = coarse.Panel }, default).Cells;
 
         Complex phase = Complex.FromPolarCoordinates(2.0, 0.7);
         ComplexVector density = new(phase, phase * 0.5, -phase);

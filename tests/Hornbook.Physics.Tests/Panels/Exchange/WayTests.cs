@@ -19,7 +19,7 @@ public static class WayTests
     private static readonly ISheet[] Sheets = [new Metal(), new LayeredSheet(new Layer(Dielectrics.Find("glass")!, 4e-3))];
 
     private static PanelInPlace Held(ISheet sheet, Pose pose) =>
-        new(new PosedPanel(PreparedPanel.At(new Panel(new RectangularSurface(0.15, 0.12), sheet), Frequency), pose));
+        new(new PosedPanel(PreparedPanel.At(new Panel(new RectangularSurface(0.15, 0.12), sheet), Frequency), pose), default);
 
     // Parallel, shifted or turned round, near and far: by lattice, by nodes and by pairs; the rims of metal beside its cells.
     [Fact]
