@@ -1,3 +1,4 @@
+using System.Numerics;
 using Hornbook.Bench.Readings;
 using Hornbook.Physics.Links;
 using Hornbook.Physics.Panels;
@@ -64,9 +65,13 @@ internal sealed class CourseWaves
         int last = _settings.Count - 1;
         int[] first = [.. Enumerable.Range(0, (last + FirstStride - 1) / FirstStride).Select(i => i * FirstStride), last];
 
-        // The ends first: the others need not begin dark, and know whether the panels throw the wave to and fro.
-        Solve([first[0], first[^1]], null);
-        Solve(first[1..^1], Part(progress, 0));
+        // The ends first, then what lies half-way between: the others need not begin dark, and know whether the panels throw the wave to and fro.
+        Solve([0, last], null);
+        for (int stride = FirstStride * (int)BitOperations.RoundUpToPowerOf2((uint)first.Length) / 2; stride >= FirstStride; stride /= 2)
+        {
+            Solve([.. first.Where(i => i % stride == 0 && !_solved.ContainsKey(i))], Part(progress, 0));
+        }
+
         Gap[] open = [.. first.Zip(first.Skip(1), (from, to) => new Gap(from, to, null))];
         for (int round = 1; open.Length > 0; round++)
         {

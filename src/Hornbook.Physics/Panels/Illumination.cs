@@ -25,9 +25,15 @@ public sealed class Illumination
     private readonly PanelExchange _exchange;
     private readonly PanelSweeps _solved;
 
+    // The same for every receiver.
+    private readonly Lazy<Complex> _sourceEcho;
+    private readonly Lazy<Vector[]> _brightest;
+
     private Illumination(Antenna source, Pose sourcePose, Mouth mouth, PanelExchange exchange, IReadOnlyList<PosedPanel> panels, PanelSweeps solved)
     {
         (_source, _sourcePose, _mouth, _exchange, Panels, _solved) = (source, sourcePose, mouth, exchange, panels, solved);
+        _sourceEcho = new Lazy<Complex>(Echo, LazyThreadSafetyMode.PublicationOnly);
+        _brightest = new Lazy<Vector[]>(() => Array.ConvertAll(solved.Currents, currents => currents.Centre()), LazyThreadSafetyMode.PublicationOnly);
     }
 
     /// <summary>The panels, in the order given.</summary>
@@ -115,7 +121,7 @@ public sealed class Illumination
     public IReadOnlyList<Complex> PanelParts(Antenna receiver, Pose receiverPose)
     {
         ArgumentNullException.ThrowIfNull(receiver);
-        return [.. _solved.Currents.Select(panel => Received(receiver, receiverPose, panel))];
+        return [.. _solved.Currents.Select((currents, i) => Received(receiver, receiverPose, i, currents))];
     }
 
     /// <summary>How much the link's wave may still move [-], by what the last sweep moved it and how the changes shrink: the uncertainty of a bench that has not settled.</summary>
@@ -126,21 +132,16 @@ public sealed class Illumination
         ArgumentNullException.ThrowIfNull(receiver);
         return Residue == 0.0
             ? 0.0
-            : _solved.Currents.Zip(_solved.Before, (after, before) => Received(receiver, receiverPose, after.Plus(before, -1.0)))
+            : _solved.Currents.Select((after, i) => Received(receiver, receiverPose, i, after.Plus(_solved.Before[i], -1.0)))
                 .Aggregate(Complex.Zero, (sum, part) => sum + part).Magnitude * _solved.ToCome;
     }
 
     /// <summary>The wave that the panels throw back into the source's guide over the one that it brings [-].</summary>
-    public Complex SourceEcho()
-    {
-        double kept = Links.Link.Mismatch(_source, _source) * Links.Link.Ohmic(_source, _source);
-        Complex reaction = Enumerable.Range(0, _solved.Currents.Length).Aggregate(Complex.Zero, (sum, i) => sum + _exchange.Echo(i, _solved.Currents[i]));
-        return 0.25 * Math.Sqrt(kept) * reaction;
-    }
+    public Complex SourceEcho() => _sourceEcho.Value;
 
     /// <summary>The middle of the lit part of a panel: its cells weighted with the squares of their currents [m].</summary>
     /// <param name="panel">Its place in <see cref="Panels"/>.</param>
-    public Vector Brightest(int panel) => _solved.Currents[panel].Centre();
+    public Vector Brightest(int panel) => _brightest.Value[panel];
 
     /// <summary>The field of source and panels together at points in space, for one watt radiated by the source.</summary>
     /// <param name="points">Places [m], length n; none on a mouth or a panel's cell.</param>
@@ -161,10 +162,17 @@ public sealed class Illumination
         }
     }
 
+    private Complex Echo()
+    {
+        double kept = Links.Link.Mismatch(_source, _source) * Links.Link.Ohmic(_source, _source);
+        Complex reaction = Enumerable.Range(0, _solved.Currents.Length).Aggregate(Complex.Zero, (sum, i) => sum + _exchange.Echo(i, _solved.Currents[i]));
+        return 0.25 * Math.Sqrt(kept) * reaction;
+    }
+
     // The reaction is symmetric, and an antenna's own field is the cheaper one.
-    private Complex Received(Antenna receiver, Pose receiverPose, CurrentSamples panel)
+    private Complex Received(Antenna receiver, Pose receiverPose, int panel, CurrentSamples currents)
     {
         double kept = Math.Sqrt(Links.Link.Mismatch(_source, receiver) * Links.Link.Ohmic(_source, receiver));
-        return 0.25 * kept * Reaction.Between(receiver.Currents, receiverPose, panel, default, _source.Wavenumber);
+        return 0.25 * kept * new Mouth(receiver, receiverPose).Reaction(_exchange.Cells(panel), currents);
     }
 }

@@ -28,6 +28,7 @@ public sealed class PreparedPanel
         Response = panel.Sheet.At(frequency);
         Cells = [.. hasEdges ? panel.Surface.Cells(spacing) : panel.Surface.SmoothCells(spacing)];
         Edges = hasEdges ? EdgeLinks.Of(Cells, panel.Surface.Rims, FreeSpace.Wavelength(frequency)) : null;
+        Body = Body.Own(Array.ConvertAll(Cells, cell => cell.Centre));
         Symmetry = new PanelSymmetry(Cells, Edges, Response);
         _coarse = new Lazy<CoarsePanel?>(() => Coarsened(spacing), LazyThreadSafetyMode.PublicationOnly);
     }
@@ -40,6 +41,9 @@ public sealed class PreparedPanel
 
     /// <summary>The cells, own frame.</summary>
     internal Cell[] Cells { get; }
+
+    /// <summary>Their centres, own frame.</summary>
+    internal Body Body { get; }
 
     /// <summary>k [1/m].</summary>
     internal double Wavenumber => FreeSpace.Wavenumber(Frequency);

@@ -45,6 +45,20 @@ public static class Reaction
         return sum;
     }
 
+    /// <summary>The same of a field that is known where the currents flow.</summary>
+    /// <param name="fields">Of currents a at each current of b.</param>
+    /// <param name="receiving">Currents b.</param>
+    internal static Complex Of(ReadOnlySpan<FieldSample> fields, CurrentSamples receiving)
+    {
+        Complex sum = Complex.Zero;
+        for (int i = 0; i < receiving.Count; i++)
+        {
+            sum += ComplexVector.Dot(fields[i].Electric, receiving.Electric[i]) - ComplexVector.Dot(fields[i].Magnetic, receiving.Magnetic[i]);
+        }
+
+        return sum;
+    }
+
     private static void Place(ReadOnlySpan<Vector> own, Frame frame, Span<Vector> points)
     {
         for (int i = 0; i < own.Length; i++)

@@ -12,10 +12,15 @@ internal sealed class Body
     private readonly Lazy<Lattice?> _lattice;
 
     private Body(Vector[] points, Frame axes, int[]? chosen)
+        : this(points, axes, chosen, () => SampleTree.Of(points, axes), () => Lattice.Of(points))
+    {
+    }
+
+    private Body(Vector[] points, Frame axes, int[]? chosen, Func<SampleTree> tree, Func<Lattice?> lattice)
     {
         (Points, Axes, _chosen) = (points, axes, chosen);
-        _tree = new Lazy<SampleTree>(() => SampleTree.Of(points, axes));
-        _lattice = new Lazy<Lattice?>(() => Lattice.Of(points));
+        _tree = new Lazy<SampleTree>(tree, LazyThreadSafetyMode.PublicationOnly);
+        _lattice = new Lazy<Lattice?>(lattice, LazyThreadSafetyMode.PublicationOnly);
     }
 
     /// <summary>The places [m]; at least one.</summary>
@@ -32,6 +37,13 @@ internal sealed class Body
 
     /// <summary>A whole body.</summary>
     internal static Body Of(Vector[] points, Frame axes) => new(points, axes, null);
+
+    /// <summary>A whole body in its own frame, to be held in poses: it is sorted once for all of them.</summary>
+    internal static Body Own(Vector[] points) => Of(points, Frame.Of(default));
+
+    /// <summary>A whole body of its own frame held in a pose.</summary>
+    /// <param name="pose">That frame as the bench sees it.</param>
+    internal Body Posed(Frame pose) => new(Array.ConvertAll(Points, pose.Place), pose, null, () => Tree.Posed(pose), () => Lattice?.Posed(pose));
 
     /// <summary>The part for which a condition holds: the body itself where that is all of it, null where it is none.</summary>
     internal Body? Where(Predicate<Vector> condition)

@@ -38,13 +38,13 @@ internal sealed class PanelInPlace
         }
 
         _part = posed.Panel.Symmetry.Part(own);
-        Cells = Body.Of(Array.ConvertAll(posed.Panel.Cells, cell => _frame.Place(cell.Centre)), _frame);
-        Listening = _part.IsWhole ? Cells : Body.Of(Array.ConvertAll(_part.Cells, cell => _frame.Place(cell.Centre)), _frame);
+        Cells = posed.Panel.Body.Posed(_frame);
+        Listening = _part.IsWhole ? Cells : _part.Listening.Posed(_frame);
         _normals = Array.ConvertAll(_part.Cells, cell => _frame.Turn(cell.Normal));
         _across = Array.ConvertAll(_part.Cells, cell => _frame.Turn(cell.Across));
         _feet = Array.ConvertAll(_part.Edges?.Feet ?? [], InPlace);
-        Rim = _feet.Length == 0 ? null : Body.Of(Array.ConvertAll(_feet, foot => foot.Place), _frame);
-        Observers = Rim is null ? Listening : Body.Of([.. Listening.Points, .. Rim.Points], _frame);
+        Rim = _part.Rim?.Posed(_frame);
+        Observers = Rim is null ? Listening : _part.Observers.Posed(_frame);
     }
 
     /// <summary>The panel and its pose.</summary>

@@ -46,6 +46,10 @@ internal sealed record Lattice(Vector First, Vector Column, Vector Row, int Colu
         return IsNear(both.Column * Columns, other.Column * Columns, other) && IsNear(both.Row * Rows, other.Row * Rows, other) ? both : null;
     }
 
+    /// <summary>The same lattice, which was found in a frame of its own, held in a pose.</summary>
+    /// <param name="pose">That frame as the bench sees it.</param>
+    internal Lattice Posed(Frame pose) => this with { First = pose.Place(First), Column = pose.Turn(Column), Row = pose.Turn(Row) };
+
     private static bool IsNear(Vector a, Vector b, Lattice lattice) => (a - b).Length <= Evenness * Math.Min(lattice.Column.Length, lattice.Row.Length);
 
     private static int RowLength(ReadOnlySpan<Vector> points)

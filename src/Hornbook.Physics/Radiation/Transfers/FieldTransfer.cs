@@ -16,7 +16,10 @@ internal sealed class FieldTransfer
 
     private readonly OneWay _way;
 
-    private FieldTransfer(OneWay way) => _way = way;
+    private FieldTransfer(OneWay way, double gain) => (_way, Gain) = (way, gain);
+
+    /// <summary>How many times as long it would take to sum every source for every observer [-], as planned; ≥ 1.</summary>
+    internal double Gain { get; }
 
     /// <summary>A transfer between two bodies.</summary>
     /// <param name="sources">Samples of the one.</param>
@@ -30,7 +33,7 @@ internal sealed class FieldTransfer
         Require.Within(tolerance, 1e-8, 0.1);
         bool inFloats = tolerance >= ToleranceOfFloats;
         (BoxPair[] pairs, double cost) = TransferPlan.Of(sources, observers, wavenumber, -Math.Log(tolerance), inFloats);
-        return new FieldTransfer(new OneWay(sources, observers, pairs, wavenumber, cost, inFloats));
+        return new FieldTransfer(new OneWay(sources, observers, pairs, wavenumber, cost, inFloats), TransferPlan.DirectCost(sources, observers, inFloats) / cost);
     }
 
     /// <summary>Adds E and H of currents at the samples of the one body to the fields at the samples of the other.</summary>

@@ -22,11 +22,11 @@ internal sealed class SampleTree
     private readonly int[] _order;
     private readonly double[][] _place = [[], [], []];
     private readonly double[][] _own = [[], [], []];
-    private readonly List<int> _rows = [];
+    private readonly List<int> _rows;
 
     private SampleTree(ReadOnlySpan<Vector> points, Frame axes)
     {
-        Axes = axes;
+        (Axes, _rows) = (axes, []);
         Vector[] own = new Vector[points.Length];
         _order = new int[points.Length];
         for (int i = 0; i < own.Length; i++)
@@ -46,6 +46,15 @@ internal sealed class SampleTree
 
         _place = Components(_points);
         _own = Components(own);
+    }
+
+    private SampleTree(SampleTree held, Frame pose)
+    {
+        (_order, _rows, _own, SameWithin) = (held._order, held._rows, held._own, held.SameWithin);
+        Axes = new Frame(pose.Place(held.Axes.Origin), pose.Turn(held.Axes.Forward), pose.Turn(held.Axes.Left), pose.Turn(held.Axes.Up));
+        _points = Array.ConvertAll(held._points, pose.Place);
+        _place = Components(_points);
+        Root = Posed(held.Root, pose);
     }
 
     /// <summary>The axes of the boxes, from the longest side of the body to the shortest; bench frame.</summary>
@@ -82,11 +91,21 @@ internal sealed class SampleTree
         return new SampleTree(points, new Frame(axes.Origin, sorted[0], sorted[1], sorted[2]));
     }
 
+    /// <summary>The same body, which was sorted in its own frame, held in a pose.</summary>
+    /// <param name="pose">Its own frame as the bench sees it.</param>
+    internal SampleTree Posed(Frame pose) => new(this, pose);
+
     /// <summary>One coordinate of all samples in the bench frame [m], in the order of the tree, with room for a register behind.</summary>
     internal ReadOnlySpan<double> Place(int axis) => _place[axis];
 
     /// <summary>One coordinate of all samples along an axis of the body [m], in the order of the tree.</summary>
     internal ReadOnlySpan<double> Own(int axis) => _own[axis];
+
+    private static SampleBox Posed(SampleBox box, Frame pose) => box with
+    {
+        Place = pose.Place(box.Place),
+        Halves = box.Halves is (SampleBox low, SampleBox high) ? (Posed(low, pose), Posed(high, pose)) : null,
+    };
 
     private static double[][] Components(Vector[] points)
     {
