@@ -33,7 +33,7 @@ public sealed class CurrentSamples
         (_points, _electric, _magnetic) = (points, electric, magnetic);
 
         // Most mixtures of sweeps never send.
-        _dual = new Lazy<ComplexVector[]>(() => Array.ConvertAll(_magnetic, m => m * new Complex(0.0, PerImpedance)), LazyThreadSafetyMode.PublicationOnly);
+        _dual = new Lazy<ComplexVector[]>(() => Array.ConvertAll(_magnetic, Turned), LazyThreadSafetyMode.PublicationOnly);
         _kind = new Lazy<CurrentKind>(() => KindOf(_electric, _magnetic), LazyThreadSafetyMode.PublicationOnly);
     }
 
@@ -119,6 +119,11 @@ public sealed class CurrentSamples
     /// <summary>Σ J*·J' + M*·M'/η² [A² m²] of currents at the same points; none count as zero.</summary>
     internal static Complex Inner(CurrentSamples a, CurrentSamples b) =>
         PhasorSums.Inner(a._electric, b._electric) + (PerImpedance * PerImpedance * PhasorSums.Inner(a._magnetic, b._magnetic));
+
+    private static ComplexVector Turned(ComplexVector m) => new(Turned(m.X), Turned(m.Y), Turned(m.Z));
+
+    // j times it over the impedance.
+    private static Complex Turned(Complex m) => new(-PerImpedance * m.Imaginary, PerImpedance * m.Real);
 
     private static CurrentKind KindOf(ComplexVector[] electric, ComplexVector[] magnetic)
     {

@@ -29,7 +29,7 @@ internal sealed class Body
     /// <summary>Axes along which they are flat, bench frame.</summary>
     internal Frame Axes { get; }
 
-    /// <summary>The same, sorted for fast transfers; made when it is first asked for.</summary>
+    /// <summary>The same, sorted for fast transfers of the whole body's currents; made when it is first asked for.</summary>
     internal SampleTree Tree => _tree.Value;
 
     /// <summary>The lattice on which they lie; null where they lie on none.</summary>
@@ -51,9 +51,11 @@ internal sealed class Body
         int[] chosen = [.. Enumerable.Range(0, Points.Length).Where(i => condition(Points[i]))];
         return chosen.Length == Points.Length ? this
             : chosen.Length == 0 ? null
-            : new Body(Array.ConvertAll(chosen, i => Points[i]), Axes, chosen);
+            : Part(Array.ConvertAll(chosen, i => Points[i]), chosen);
     }
 
     /// <summary>Those of the whole body's currents that flow in this part.</summary>
     internal CurrentSamples Chosen(CurrentSamples whole) => _chosen is null ? whole : whole.Chosen(_chosen);
+
+    private Body Part(Vector[] points, int[] chosen) => new(points, Axes, chosen, () => SampleTree.Of(points, Axes).Numbered(chosen, Points.Length), () => Lattice.Of(points));
 }

@@ -55,8 +55,9 @@ internal sealed record PanelSweeps(CurrentSamples[] Currents, CurrentSamples[] B
         double change = 0.0, whole = 0.0;
         for (int i = 0; i < after.Length; i++)
         {
-            change += after[i].Plus(before[i], -1.0).Squared();
-            whole += after[i].Squared();
+            double squared = after[i].Squared();
+            change += Math.Max(0.0, squared + before[i].Squared() - (2.0 * CurrentSamples.Inner(before[i], after[i]).Real));
+            whole += squared;
         }
 
         return whole > 0.0 ? Math.Sqrt(change / whole) : 0.0;

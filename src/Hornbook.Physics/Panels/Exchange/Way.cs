@@ -93,21 +93,20 @@ internal sealed class Way
 
         internal void Add(CurrentSamples whole, FieldSample[] fields)
         {
-            CurrentSamples currents = Part.Chosen(whole);
             if (Even is not null)
             {
-                Even.Add(currents, fields);
+                Even.Add(Part, whole, fields);
                 return;
             }
 
             if (Transfer is not null)
             {
-                Transfer.Add(currents, fields);
+                Transfer.Add(whole, fields);
                 return;
             }
 
             FieldSample[] own = new FieldSample[fields.Length];
-            RadiatedField.EvaluateMap(currents, Wavenumber, Panel.Observers.Points, own);
+            RadiatedField.EvaluateMap(Part.Chosen(whole), Wavenumber, Panel.Observers.Points, own);
             for (int i = 0; i < own.Length; i++)
             {
                 fields[i] = fields[i].Plus(own[i]);
@@ -125,10 +124,10 @@ internal sealed class Way
                 ? new LatticeLeg(toCells, panel.Rim is { } rim ? FieldTransfer.Between(part.Tree, rim.Tree, wavenumber, tolerance) : null, observers.Count)
                 : null;
 
-        internal void Add(CurrentSamples currents, FieldSample[] fields)
+        internal void Add(Body part, CurrentSamples whole, FieldSample[] fields)
         {
-            ToCells.Add(currents, fields.AsMemory(0, Cells));
-            ToRim?.Add(currents, fields.AsMemory(Cells));
+            ToCells.Add(part.Chosen(whole), fields.AsMemory(0, Cells));
+            ToRim?.Add(whole, fields.AsMemory(Cells));
         }
     }
 }

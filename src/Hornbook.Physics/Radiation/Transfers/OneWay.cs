@@ -49,10 +49,10 @@ internal sealed class OneWay
     /// <exception cref="ArgumentException">There are not as many currents as samples, or less room than observers.</exception>
     internal void Add(CurrentSamples currents, Memory<FieldSample> fields)
     {
-        if (currents.Count != _sources.Root.Count || fields.Length < _observers.Root.Count)
+        if (currents.Count != _sources.Whole || fields.Length < _observers.Root.Count)
         {
             throw new ArgumentException(
-                $"{currents.Count} currents and room for {fields.Length} fields; {_sources.Root.Count} and {_observers.Root.Count} are needed");
+                $"{currents.Count} currents and room for {fields.Length} fields; {_sources.Whole} and {_observers.Root.Count} are needed");
         }
 
         if (Vector512.IsHardwareAccelerated)
@@ -88,15 +88,15 @@ internal sealed class OneWay
         where T : unmanaged, ILanes<T>
         where TField : unmanaged, ILanes<TField>
     {
-        int width = Channels<T>.Width;
-        using Rented<ComplexVector> electric = new(currents.Count), dual = new(currents.Count);
-        using Rented<double> channels = new(currents.Count * width), coefficients = new(_nodesBefore[^1] * width);
+        int width = Channels<T>.Width, count = _sources.Root.Count;
+        using Rented<ComplexVector> electric = new(count), dual = new(count);
+        using Rented<double> channels = new(count * width), coefficients = new(_nodesBefore[^1] * width);
         Sort<T>(currents, electric.Span, dual.Span, channels.Span);
         (ComplexVector[] j, ComplexVector[] m, double[] all, double[] nodes) = (electric.Array, dual.Array, channels.Array, coefficients.Array);
         CurrentKind kind = currents.Kind;
         Each(_coarse.Length, i => CoarseField<T, TField>.Fill(
             _coarse[i], _sources, _observers.Axes, all, kind, _wavenumber, nodes.AsSpan(_nodesBefore[i] * width, _coarse[i].SecondGrid!.Value.Count * width)));
-        Each(_parts.Length, i => AddPart<T, TField>(_parts[i], new CurrentSpans(_sources.Points, j.AsSpan(0, currents.Count), m.AsSpan(0, currents.Count), kind), nodes, fields.Span));
+        Each(_parts.Length, i => AddPart<T, TField>(_parts[i], new CurrentSpans(_sources.Points, j.AsSpan(0, count), m.AsSpan(0, count), kind), nodes, fields.Span));
     }
 
     private static IEnumerable<SampleBox> Parts(SampleBox box, int most) =>

@@ -36,7 +36,7 @@ internal sealed class SampleTree
         }
 
         SameWithin = 1e-9 * Extent(own).Half.Length;
-        Root = Halve(own, 0, own.Length);
+        (Root, Whole) = (Halve(own, 0, own.Length), own.Length);
         _rows.Add(own.Length);
         _points = new Vector[own.Length];
         for (int i = 0; i < own.Length; i++)
@@ -54,7 +54,13 @@ internal sealed class SampleTree
         Axes = new Frame(pose.Place(held.Axes.Origin), pose.Turn(held.Axes.Forward), pose.Turn(held.Axes.Left), pose.Turn(held.Axes.Up));
         _points = Array.ConvertAll(held._points, pose.Place);
         _place = Components(_points);
-        Root = Posed(held.Root, pose);
+        (Root, Whole) = (Posed(held.Root, pose), held.Whole);
+    }
+
+    private SampleTree(SampleTree part, int[] numbers, int whole)
+    {
+        (_points, _place, _own, _rows, Axes, Root, SameWithin) = (part._points, part._place, part._own, part._rows, part.Axes, part.Root, part.SameWithin);
+        (_order, Whole) = (Array.ConvertAll(part._order, i => numbers[i]), whole);
     }
 
     /// <summary>The axes of the boxes, from the longest side of the body to the shortest; bench frame.</summary>
@@ -62,6 +68,9 @@ internal sealed class SampleTree
 
     /// <summary>The box around all.</summary>
     internal SampleBox Root { get; }
+
+    /// <summary>How many places are in what it was made from; more than are in the tree where that is a part of them.</summary>
+    internal int Whole { get; }
 
     /// <summary>Samples in the order of the tree [m].</summary>
     internal ReadOnlySpan<Vector> Points => _points;
@@ -94,6 +103,11 @@ internal sealed class SampleTree
     /// <summary>The same body, which was sorted in its own frame, held in a pose.</summary>
     /// <param name="pose">Its own frame as the bench sees it.</param>
     internal SampleTree Posed(Frame pose) => new(this, pose);
+
+    /// <summary>The same, made from a part of a longer list: it takes its currents from there.</summary>
+    /// <param name="numbers">Where each place stands in that list.</param>
+    /// <param name="whole">How many places that has.</param>
+    internal SampleTree Numbered(int[] numbers, int whole) => new(this, numbers, whole);
 
     /// <summary>One coordinate of all samples in the bench frame [m], in the order of the tree, with room for a register behind.</summary>
     internal ReadOnlySpan<double> Place(int axis) => _place[axis];
