@@ -4,6 +4,7 @@ using Hornbook.Physics.Panels.Sheets;
 using Hornbook.Physics.Panels.Symmetries;
 using Hornbook.Physics.Radiation;
 using Hornbook.Physics.Radiation.Mirrorings;
+using Hornbook.Physics.Radiation.Transfers;
 using Complex = System.Numerics.Complex;
 
 namespace Hornbook.Physics.Panels.Exchange;
@@ -88,8 +89,6 @@ internal sealed class PanelInPlace
         ComplexVector[] magnetic = new ComplexVector[count];
         Add(arrivals, SheetFace.Front, electric, magnetic);
         Add(arrivals, SheetFace.Back, electric, magnetic);
-        ToMoments(electric);
-        ToMoments(magnetic);
         return _part.IsWhole ? CurrentSamples.Keeping(Cells.Points, electric, magnetic) : WithImages(electric, magnetic);
     }
 
@@ -147,19 +146,19 @@ internal sealed class PanelInPlace
         AddEdges(arrivals.On(face)[count..], face, electric);
     }
 
-    private void AddEdges(ReadOnlySpan<FieldSample> atRim, SheetFace face, ComplexVector[] densities)
+    private void AddEdges(ReadOnlySpan<FieldSample> atRim, SheetFace face, ComplexVector[] electric)
     {
-        if (_part.Edges is { } edges && atRim.ContainsAnyExcept(default(FieldSample)))
+        if (_part.Edges is not { } edges || !atRim.ContainsAnyExcept(default(FieldSample)))
         {
-            FringeCurrents.Add(edges, _feet, atRim, face, Posed.Panel.Wavenumber, densities);
+            return;
         }
-    }
 
-    private void ToMoments(ComplexVector[] densities)
-    {
-        for (int i = 0; i < densities.Length; i++)
+        using Rented<ComplexVector> densities = new(electric.Length);
+        densities.Span.Clear();
+        FringeCurrents.Add(edges, _feet, atRim, face, Posed.Panel.Wavenumber, densities.Span);
+        for (int i = 0; i < electric.Length; i++)
         {
-            densities[i] *= _part.Cells[i].Area;
+            electric[i] += densities.Span[i] * _part.Cells[i].Area;
         }
     }
 
@@ -170,8 +169,8 @@ internal sealed class PanelInPlace
         for (int i = first; i < last; i++)
         {
             SheetJump.Of(response, face, _normals[i], _across[i], fields[i], out ComplexVector j, out ComplexVector m);
-            electric[i] += j;
-            magnetic[i] += m;
+            electric[i] += j * _part.Cells[i].Area;
+            magnetic[i] += m * _part.Cells[i].Area;
         }
     }
 

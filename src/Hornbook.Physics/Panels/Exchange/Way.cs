@@ -33,18 +33,10 @@ internal sealed class Way
         }
 
         Body? inFront = body.Where(panel.IsInFront), behind = body.Where(point => !panel.IsInFront(point));
-        List<Leg> legs = [];
-        if (inFront is not null)
-        {
-            legs.Add(Leg.Of(inFront, SheetFace.Front, panel, wavenumber, fewPairs));
-        }
-
-        if (behind is not null)
-        {
-            legs.Add(Leg.Of(behind, SheetFace.Back, panel, wavenumber, fewPairs));
-        }
-
-        return new Way(panel, [.. legs]);
+        (Body? Part, SheetFace Face)[] sides = [(inFront, SheetFace.Front), (behind, SheetFace.Back)];
+        Leg?[] legs = new Leg?[sides.Length];
+        Parallel.For(0, sides.Length, i => legs[i] = sides[i] is (Body part, SheetFace face) ? Leg.Of(part, face, panel, wavenumber, fewPairs) : null);
+        return new Way(panel, [.. legs.OfType<Leg>()]);
     }
 
     /// <summary>Adds the field of the whole body's currents to what arrives.</summary>

@@ -13,6 +13,9 @@ internal sealed class OneWay
     private const double WorthSharing = 5e5;
     private const int FewestParts = 32;
 
+    // Samples that are sorted in one go.
+    private const int Piece = 2048;
+
     private readonly SampleTree _sources;
     private readonly SampleTree _observers;
     private readonly BoxPair[] _coarse;
@@ -91,8 +94,8 @@ internal sealed class OneWay
         int width = Channels<T>.Width, count = _sources.Root.Count;
         using Rented<ComplexVector> electric = new(count), dual = new(count);
         using Rented<double> channels = new(count * width), coefficients = new(_nodesBefore[^1] * width);
-        Sort<T>(currents, electric.Span, dual.Span, channels.Span);
         (ComplexVector[] j, ComplexVector[] m, double[] all, double[] nodes) = (electric.Array, dual.Array, channels.Array, coefficients.Array);
+        Each((count + Piece - 1) / Piece, piece => Sort<T>(currents, piece * Piece, Math.Min(count, (piece + 1) * Piece), j, m, all));
         CurrentKind kind = currents.Kind;
         Each(_coarse.Length, i => CoarseField<T, TField>.Fill(
             _coarse[i], _sources, _observers.Axes, all, kind, _wavenumber, nodes.AsSpan(_nodesBefore[i] * width, _coarse[i].SecondGrid!.Value.Count * width)));
@@ -117,11 +120,11 @@ internal sealed class OneWay
     }
 
     /// <summary>Currents to the order of the tree, as the kernel and as interpolation want them.</summary>
-    private void Sort<T>(CurrentSamples currents, Span<ComplexVector> electric, Span<ComplexVector> dual, Span<double> channels)
+    private void Sort<T>(CurrentSamples currents, int first, int end, Span<ComplexVector> electric, Span<ComplexVector> dual, Span<double> channels)
         where T : unmanaged, ILanes<T>
     {
         ReadOnlySpan<int> order = _sources.Order;
-        for (int i = 0; i < order.Length; i++)
+        for (int i = first; i < end; i++)
         {
             electric[i] = currents.Electric[order[i]];
             dual[i] = currents.Dual[order[i]];
