@@ -20,7 +20,12 @@ internal static class FieldKernel<T>
         Evaluate(currents.Spans, wavenumber, points, fields);
 
     /// <summary>The same, of currents wherever they are kept.</summary>
-    internal static void Evaluate(CurrentSpans currents, double wavenumber, ReadOnlySpan<Vector> points, Span<FieldSample> fields)
+    /// <param name="currents">Sources.</param>
+    /// <param name="wavenumber">k [1/m].</param>
+    /// <param name="points">Observers [m].</param>
+    /// <param name="fields">Filled.</param>
+    /// <param name="onlyMagnetic">Whether H is enough: E is then left out where that saves work.</param>
+    internal static void Evaluate(CurrentSpans currents, double wavenumber, ReadOnlySpan<Vector> points, Span<FieldSample> fields, bool onlyMagnetic = false)
     {
         Span<GreenTerms<T>> strip = stackalloc GreenTerms<T>[StripLength];
         Span<T> sums = stackalloc T[2 * Components];
@@ -33,7 +38,7 @@ internal static class FieldKernel<T>
             {
                 CurrentSpans some = currents.Slice(s, Math.Min(StripLength, currents.Points.Length - s));
                 Fill(strip[..some.Points.Length], some.Points, lanes, wavenumber);
-                Add(strip[..some.Points.Length], some, sums);
+                Add(strip[..some.Points.Length], some, onlyMagnetic, sums);
             }
 
             Scatter(sums, wavenumber, lanes, fields[first..]);
@@ -55,7 +60,7 @@ internal static class FieldKernel<T>
     }
 
     /// <summary>Second pass: E from J with jM/η as its dual, jηH from jM/η with J as its dual. One formula for both, or a short one where it will do.</summary>
-    private static void Add(ReadOnlySpan<GreenTerms<T>> strip, CurrentSpans currents, Span<T> sums)
+    private static void Add(ReadOnlySpan<GreenTerms<T>> strip, CurrentSpans currents, bool onlyMagnetic, Span<T> sums)
     {
         switch (currents.Kind)
         {
@@ -66,7 +71,11 @@ internal static class FieldKernel<T>
                 ElectricSums<T>.Add(strip, currents.Electric, sums);
                 break;
             default:
-                CurrentSums<T>.Add(strip, currents.Electric, currents.Dual, sums[..Components]);
+                if (!onlyMagnetic)
+                {
+                    CurrentSums<T>.Add(strip, currents.Electric, currents.Dual, sums[..Components]);
+                }
+
                 CurrentSums<T>.Add(strip, currents.Dual, currents.Electric, sums[Components..]);
                 break;
         }

@@ -1,5 +1,6 @@
 using System.Numerics;
 using Hornbook.Physics.Antennas;
+using Hornbook.Physics.Panels.Exchange.Legs;
 using Hornbook.Physics.Radiation;
 using Hornbook.Physics.Radiation.Mirrorings;
 using Hornbook.Physics.Radiation.Transfers;
@@ -51,7 +52,7 @@ internal sealed class Mouth
     internal Arrivals Light(PanelInPlace panel)
     {
         Arrivals arrivals = panel.Nothing();
-        Way.Between(Body, panel, Wavenumber, Way.FewPairsOnce).Add(Currents, arrivals);
+        Way.Between(Body, panel, Wavenumber, WayUse.Light).Add(Currents, arrivals);
         return arrivals;
     }
 

@@ -1,3 +1,4 @@
+using Hornbook.Physics.Panels.Exchange.Legs;
 using Hornbook.Physics.Panels.Sheets;
 using Hornbook.Physics.Panels.Symmetries;
 using Hornbook.Physics.Radiation;
@@ -121,7 +122,7 @@ internal sealed class PanelExchange
         PanelInPlace[] places = [.. posed.Select((panel, i) => was[i] >= 0 ? earlier[was[i]].Place : new PanelInPlace(panel, symmetry))];
         Way? Between(int from, int to) => was[from] >= 0 && was[to] >= 0 && was[from] != was[to]
             ? earlier[was[to]].FromOthers[was[from]]
-            : Way.Between(places[from].Cells, places[to], mouth.Wavenumber);
+            : Way.Between(places[from].Cells, places[to], mouth.Wavenumber, WayUse.Sweeps);
         Standing[] standing = [.. places.Select((place, to) => new Standing(
             place,
             was[to] >= 0 ? earlier[was[to]].FromSource : mouth.Light(place),

@@ -66,6 +66,9 @@ internal sealed class PanelInPlace
     /// <summary>Whether a plane divides what meets its front from what meets its back.</summary>
     internal bool IsFlat => Posed.Panel.Panel.Surface.IsFlat;
 
+    /// <summary>Whether the magnetic field at its cells is all that its jumps need: flat metal.</summary>
+    internal bool NeedsOnlyMagnetic => IsFlat && Posed.Panel.Response is Metal;
+
     /// <summary>Nothing arrives yet.</summary>
     internal Arrivals Nothing() => Arrivals.None(Observers.Points.Length);
 

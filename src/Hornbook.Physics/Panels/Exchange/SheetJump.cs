@@ -22,6 +22,15 @@ internal static class SheetJump
         ISheetResponse response, SheetFace face, Vector normal, Vector across, in FieldSample field,
         out ComplexVector electric, out ComplexVector magnetic)
     {
+        // Field in front less field behind: what passes less what stood there, for a wave that meets the back face; the opposite for the front.
+        double sign = face == SheetFace.Back ? 1.0 : -1.0;
+        if (response is Metal)
+        {
+            // Nothing passes and no electric field is left: only the magnetic one counts, from wherever it comes. Not a number counts as none, as below.
+            (electric, magnetic) = (field.Magnetic.SquaredMagnitude > 0.0 ? ComplexVector.Cross(normal, field.Magnetic) * (-2.0 * sign) : default, default);
+            return;
+        }
+
         Vector flow = field.PowerDensity;
         double length = flow.Length;
         // Not a number where a cell of another panel stands exactly in this one: panels that cross hear nothing of each other there.
@@ -40,8 +49,6 @@ internal static class SheetJump
         (Complex te1, Complex te2) = sheet.Transmission.Of(e1, e2);
         (Complex h1Jump, Complex h2Jump) = OnMagnetic(sheet.Reflection + sheet.Transmission, u, v, h1, h2);
 
-        // Field in front less field behind: what passes less what stood there, for a wave that meets the back face; the opposite for the front.
-        double sign = face == SheetFace.Back ? 1.0 : -1.0;
         (Complex eJump1, Complex eJump2) = (sign * (te1 - e1 - re1), sign * (te2 - e2 - re2));
         (Complex hJump1, Complex hJump2) = (sign * (h1Jump - h1), sign * (h2Jump - h2));
 

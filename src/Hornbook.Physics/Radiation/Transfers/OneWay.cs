@@ -24,6 +24,7 @@ internal sealed class OneWay
     private readonly double _wavenumber;
     private readonly bool _isShared;
     private readonly bool _inFloats;
+    private readonly bool _onlyMagnetic;
 
     /// <summary>A transfer.</summary>
     /// <param name="sources">The body of the sources.</param>
@@ -32,8 +33,10 @@ internal sealed class OneWay
     /// <param name="wavenumber">k [1/m].</param>
     /// <param name="cost">What it will take on one core [ns].</param>
     /// <param name="inFloats">Whether fields are summed in single precision: twice as many in a register, to a few parts in a hundred thousand.</param>
-    internal OneWay(SampleTree sources, SampleTree observers, IEnumerable<BoxPair> pairs, double wavenumber, double cost, bool inFloats = false)
+    /// <param name="onlyMagnetic">Whether H is enough: E is then not that of all currents.</param>
+    internal OneWay(SampleTree sources, SampleTree observers, IEnumerable<BoxPair> pairs, double wavenumber, double cost, bool inFloats = false, bool onlyMagnetic = false)
     {
+        _onlyMagnetic = onlyMagnetic;
         (_sources, _observers, _wavenumber, _isShared, _inFloats) = (sources, observers, wavenumber, cost > WorthSharing, inFloats);
         ILookup<bool, BoxPair> byKind = pairs.ToLookup(p => p.IsCoarse);
         _coarse = [.. byKind[true]];
@@ -172,7 +175,7 @@ internal sealed class OneWay
         where T : unmanaged, ILanes<T>
     {
         using Rented<FieldSample> room = new(box.Count);
-        FieldKernel<T>.Evaluate(currents, _wavenumber, _observers.Points.Slice(box.First, box.Count), room.Span);
+        FieldKernel<T>.Evaluate(currents, _wavenumber, _observers.Points.Slice(box.First, box.Count), room.Span, _onlyMagnetic);
         for (int i = 0; i < box.Count; i++)
         {
             ref FieldSample sum = ref fields[_observers.Order[box.First + i]];

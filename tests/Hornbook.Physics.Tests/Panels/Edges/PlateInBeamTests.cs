@@ -1,6 +1,7 @@
 using System.Numerics;
 using Hornbook.Physics.Panels;
 using Hornbook.Physics.Panels.Exchange;
+using Hornbook.Physics.Panels.Exchange.Legs;
 using Hornbook.Physics.Panels.Outlines;
 using Hornbook.Physics.Panels.Sheets;
 using Hornbook.Physics.Radiation;
@@ -56,7 +57,7 @@ public sealed class PlateInBeamTests
     {
         PanelInPlace place = new(Plate, default);
         Arrivals arrivals = place.Nothing();
-        Way.Between(Body.Of(beam.Points.ToArray(), Frame.Of(new Pose(new Vector(-SourceDistance, 0.0, 0.0)))), place, Wavenumber).Add(beam, arrivals);
+        Way.Between(Body.Of(beam.Points.ToArray(), Frame.Of(new Pose(new Vector(-SourceDistance, 0.0, 0.0)))), place, Wavenumber, WayUse.Light).Add(beam, arrivals);
         return place.Answer(arrivals);
     }
 

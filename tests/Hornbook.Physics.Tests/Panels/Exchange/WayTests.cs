@@ -3,6 +3,7 @@ using CsCheck;
 using Hornbook.Physics.Media;
 using Hornbook.Physics.Panels;
 using Hornbook.Physics.Panels.Exchange;
+using Hornbook.Physics.Panels.Exchange.Legs;
 using Hornbook.Physics.Panels.Outlines;
 using Hornbook.Physics.Panels.Sheets;
 using Hornbook.Physics.Radiation;
@@ -32,8 +33,8 @@ public static class WayTests
                 CurrentSamples currents = new(
                     from.Cells.Points, [.. from.Cells.Points.Select(p => new ComplexVector(0.0, p.Y, Complex.FromPolarCoordinates(1.0, 90.0 * p.Z)))], new ComplexVector[from.Cells.Points.Length]);
                 Arrivals expected = to.Nothing(), actual = to.Nothing();
-                Way.Between(from.Cells, to, wavenumber, fewPairs: long.MaxValue).Add(currents, expected);
-                Way.Between(from.Cells, to, wavenumber).Add(currents, actual);
+                Way.Between(from.Cells, to, wavenumber, new WayUse(long.MaxValue, OnlyJumps: false)).Add(currents, expected);
+                Way.Between(from.Cells, to, wavenumber, WayUse.Sweeps with { OnlyJumps = false }).Add(currents, actual);
                 foreach (SheetFace face in Enum.GetValues<SheetFace>())
                 {
                     Assert.Equal(expected.On(face).Length, actual.On(face).Length);
@@ -44,4 +45,28 @@ public static class WayTests
                 }
             },
             iter: 40);
+
+    // Electric and magnetic currents both: at the cells of metal only the magnetic field is then summed.
+    [Fact]
+    public static void What_metal_answers_is_the_same_where_only_its_jumps_are_asked_for() =>
+        Gen.Select(Gen.Double[0.01, 0.2], Gen.Double[-0.05, 0.05], Gen.Double[-0.4, 0.4]).Sample(
+            (away, aside, turn) =>
+            {
+                double wavenumber = FreeSpace.Wavenumber(Frequency);
+                PanelInPlace from = Held(Sheets[1], new Pose(new Vector(0.5, 0.0, 0.4))), to = Held(Sheets[0], new Pose(new Vector(0.5 + away, aside, 0.41), turn));
+                CurrentSamples currents = new(
+                    from.Cells.Points,
+                    [.. from.Cells.Points.Select(p => new ComplexVector(0.0, p.Y, Complex.FromPolarCoordinates(1.0, 90.0 * p.Z)))],
+                    [.. from.Cells.Points.Select(p => new ComplexVector(0.0, 377.0 * Complex.FromPolarCoordinates(1.0, 70.0 * p.Y), 100.0))]);
+                CurrentSamples Answer(WayUse use)
+                {
+                    Arrivals arrivals = to.Nothing();
+                    Way.Between(from.Cells, to, wavenumber, use).Add(currents, arrivals);
+                    return to.Answer(arrivals);
+                }
+
+                CurrentSamples expected = Answer(new WayUse(long.MaxValue, OnlyJumps: false)), actual = Answer(new WayUse(0, OnlyJumps: true));
+                Close.Absolute(0.0, Math.Sqrt(actual.Plus(expected, -1.0).Squared() / expected.Squared()), 1e-3);
+            },
+            iter: 20);
 }
