@@ -1,8 +1,8 @@
 using Hornbook.Physics.Panels.Edges;
 using Hornbook.Physics.Panels.Exchange;
+using Hornbook.Physics.Panels.Exchange.Symmetries;
 using Hornbook.Physics.Panels.Outlines;
 using Hornbook.Physics.Panels.Sheets;
-using Hornbook.Physics.Panels.Symmetries;
 
 namespace Hornbook.Physics.Panels;
 

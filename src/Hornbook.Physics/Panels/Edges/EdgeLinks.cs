@@ -59,7 +59,7 @@ internal sealed class EdgeLinks
 
     /// <summary>The links of some of the cells.</summary>
     /// <param name="numbers">The number of each cell among them; negative for the others.</param>
-    internal EdgeLinks Of(int[] numbers) => new(Feet, [.. Links.Where(link => numbers[link.Cell] >= 0).Select(link => link with { Cell = numbers[link.Cell] })], Crossings);
+    internal EdgeLinks Among(int[] numbers) => new(Feet, [.. Links.Where(link => numbers[link.Cell] >= 0).Select(link => link with { Cell = numbers[link.Cell] })], Crossings);
 
     /// <summary>The rims that a point of the sheet sees, with its feet on them, nearest first.</summary>
     internal static List<(Rim Rim, RimFoot Foot)> Seen(Vector point, IReadOnlyList<Rim> rims)

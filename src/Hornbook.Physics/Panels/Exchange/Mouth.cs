@@ -15,7 +15,7 @@ internal sealed class Mouth
     private const double LeastGain = 1.5;
 
     // Of its largest field at a panel; floats hold that.
-    private const double Tolerance = 3e-4;
+    private const double Tolerance = 1e-4;
 
     private readonly Antenna _antenna;
     private readonly Pose _pose;

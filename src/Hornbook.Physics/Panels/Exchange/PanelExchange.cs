@@ -1,6 +1,6 @@
 using Hornbook.Physics.Panels.Exchange.Legs;
+using Hornbook.Physics.Panels.Exchange.Symmetries;
 using Hornbook.Physics.Panels.Sheets;
-using Hornbook.Physics.Panels.Symmetries;
 using Hornbook.Physics.Radiation;
 using Complex = System.Numerics.Complex;
 

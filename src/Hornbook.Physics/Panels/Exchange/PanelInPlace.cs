@@ -1,9 +1,8 @@
 using Hornbook.Physics.Panels.Edges;
+using Hornbook.Physics.Panels.Exchange.Symmetries;
 using Hornbook.Physics.Panels.Outlines;
 using Hornbook.Physics.Panels.Sheets;
-using Hornbook.Physics.Panels.Symmetries;
 using Hornbook.Physics.Radiation;
-using Hornbook.Physics.Radiation.Mirrorings;
 using Hornbook.Physics.Radiation.Transfers;
 using Complex = System.Numerics.Complex;
 
@@ -20,25 +19,17 @@ internal sealed class PanelInPlace
     private readonly Vector[] _across;
     private readonly RimFoot[] _feet;
     private readonly Frame _frame;
-    private readonly BenchSymmetry _symmetry;
+    private readonly PanelImages _images;
     private readonly PanelPart _part;
-
-    // A mirroring of the panel's own frame as the bench sees it.
-    private readonly Mirroring[] _ofBench = new Mirroring[1 + (int)Mirroring.HalfTurn];
 
     /// <param name="posed">The panel and its pose.</param>
     /// <param name="symmetry">Of the bench on which it stands; the panel has all of it.</param>
     internal PanelInPlace(PosedPanel posed, BenchSymmetry symmetry)
     {
-        (Posed, _symmetry) = (posed, symmetry);
+        Posed = posed;
         _frame = Frame.Of(posed.Pose);
-        Mirroring[] own = [.. symmetry.All.Select(mirroring => symmetry.SeenBy(posed.Pose, mirroring)!.Value)];
-        foreach ((Mirroring ofPanel, Mirroring ofBench) in own.Zip(symmetry.All))
-        {
-            _ofBench[(int)ofPanel] = ofBench;
-        }
-
-        _part = posed.Panel.Symmetry.Part(own);
+        _images = new PanelImages(posed, symmetry);
+        _part = _images.Part;
         Cells = posed.Panel.Body.Posed(_frame);
         Listening = _part.IsWhole ? Cells : _part.Listening.Posed(_frame);
         _normals = Array.ConvertAll(_part.Cells, cell => _frame.Turn(cell.Normal));
@@ -92,41 +83,17 @@ internal sealed class PanelInPlace
         ComplexVector[] magnetic = new ComplexVector[count];
         Add(arrivals, SheetFace.Front, electric, magnetic);
         Add(arrivals, SheetFace.Back, electric, magnetic);
-        return _part.IsWhole ? CurrentSamples.Keeping(Cells.Points, electric, magnetic) : WithImages(electric, magnetic);
+        return _images.Whole(Cells.Points, electric, magnetic);
     }
 
-    /// <summary>The sum over all cells of something that is the same for a cell and its image.</summary>
-    /// <param name="ofCell">Of each cell that is worked out, by its number in the part and in the panel.</param>
-    internal Complex Sum(Func<int, int, Complex> ofCell)
-    {
-        Complex[] terms = [.. _part.Places.Select((place, i) => ofCell(i, place))];
-        return _part.Rest.Aggregate(terms.Aggregate(Complex.Zero, (sum, term) => sum + term), (sum, image) => sum + terms[image.Of]);
-    }
+    /// <inheritdoc cref="PanelImages.Sum"/>
+    internal Complex Sum(Func<int, int, Complex> ofCell) => _images.Sum(ofCell);
 
     /// <summary>Currents of its own frame, here.</summary>
     /// <param name="electric">J dS of each cell [A m].</param>
     /// <param name="magnetic">M dS of each cell [V m].</param>
     internal CurrentSamples InPlace(ComplexVector[] electric, ComplexVector[] magnetic) =>
         CurrentSamples.Keeping(Cells.Points, Array.ConvertAll(electric, _frame.Turn), Array.ConvertAll(magnetic, _frame.Turn));
-
-    private CurrentSamples WithImages(ComplexVector[] electric, ComplexVector[] magnetic)
-    {
-        int count = Cells.Points.Length;
-        ComplexVector[] allElectric = new ComplexVector[count], allMagnetic = new ComplexVector[count];
-        for (int i = 0; i < electric.Length; i++)
-        {
-            (allElectric[_part.Places[i]], allMagnetic[_part.Places[i]]) = (electric[i], magnetic[i]);
-        }
-
-        foreach (CellImage image in _part.Rest)
-        {
-            Mirroring mirroring = _ofBench[(int)image.By];
-            allElectric[image.Cell] = _symmetry.Electric(mirroring, electric[image.Of]);
-            allMagnetic[image.Cell] = _symmetry.Magnetic(mirroring, magnetic[image.Of]);
-        }
-
-        return CurrentSamples.Keeping(Cells.Points, allElectric, allMagnetic);
-    }
 
     private void Add(Arrivals arrivals, SheetFace face, ComplexVector[] electric, ComplexVector[] magnetic)
     {

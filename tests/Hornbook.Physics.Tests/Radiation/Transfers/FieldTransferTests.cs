@@ -52,6 +52,31 @@ public static class FieldTransferTests
         public void Agrees_with_the_direct_sum_between_panels(double tolerance) =>
             AgreeBothWays(Body.Panel(Vector.Zero, 0.15), Around.SelectMany(p => Body.Panel(p, 0.15)), RandomCurrents.Wavenumber, tolerance, 40);
 
+        // A part of a body sends its share of the whole body's currents.
+        [Fact]
+        public void Takes_the_currents_of_a_part_from_those_of_the_whole() =>
+            Body.Panel(Vector.Zero, 0.15).SelectMany(whole => RandomCurrents.At(whole.Points).Select(currents => (Whole: whole, Currents: currents))).Sample(
+                sent =>
+                {
+                    int[] chosen = [.. Enumerable.Range(0, sent.Whole.Points.Length).Where(i => i % 3 != 1)];
+                    Body to = new([.. sent.Whole.Points.Select(p => p + new Vector(0.2, 0.1, 0.3))], sent.Whole.Axes);
+                    SampleTree part = SampleTree.Of(Array.ConvertAll(chosen, i => sent.Whole.Points[i]), sent.Whole.Axes).Numbered(chosen, sent.Whole.Points.Length);
+                    FieldSample[] expected = Direct(sent.Currents.Chosen(chosen), Wavenumber, to.Points);
+                    Close.Absolute(0.0, FieldErrors.Largest(expected, There(FieldTransfer.Between(part, to.Tree, Wavenumber), sent.Currents, to)), FieldTransfer.UsualTolerance);
+                },
+                iter: 10);
+
+        [Fact]
+        public void Where_the_magnetic_field_is_enough_it_is_the_same() =>
+            Gen.Select(Body.Panel(Vector.Zero, 0.15), Around.SelectMany(p => Body.Panel(p, 0.15))).SelectMany((a, b) => RandomCurrents.At(a.Points).Select(on => (a, b, on))).Sample(
+                c =>
+                {
+                    FieldSample[] all = There(FieldTransfer.Between(c.a.Tree, c.b.Tree, Wavenumber), c.on, c.b);
+                    FieldSample[] magnetic = There(FieldTransfer.Between(c.a.Tree, c.b.Tree, Wavenumber, onlyMagnetic: true), c.on, c.b);
+                    Assert.All(all.Zip(magnetic), field => Assert.Equal(field.First.Magnetic, field.Second.Magnetic));
+                },
+                iter: 10);
+
         [Fact]
         public void Agrees_with_the_direct_sum_between_clouds_without_order() =>
             AgreeBothWays(

@@ -1,4 +1,5 @@
 using CsCheck;
+using Hornbook.Physics.Radiation;
 using Hornbook.Physics.Radiation.Transfers;
 using Hornbook.Testing;
 using Xunit;
@@ -84,4 +85,26 @@ public sealed class SampleTreeTests
 
     [Fact]
     public void Refuses_no_samples() => Assert.Throws<ArgumentException>(() => new Body([], default).Tree);
+
+    // A body is sorted once, in its own frame, and then held in any pose.
+    [Fact]
+    public void Held_in_a_pose_its_samples_lie_in_their_boxes_and_are_those_of_the_body_there() => Bodies.Sample(
+        body =>
+        {
+            Frame pose = Frame.Of(new Pose(new Vector(0.3, -0.2, 0.5), turn: 0.7, tilt: -0.4, roll: 1.9));
+            SampleTree own = body.Tree, held = own.Posed(pose);
+            Assert.Equal(own.Order.ToArray(), held.Order.ToArray());
+            Assert.All(Enumerable.Range(0, body.Points.Length), i => Assert.InRange((held.Points[i] - pose.Place(body.Points[held.Order[i]])).Length, 0.0, 1e-12));
+            foreach (SampleBox box in Boxes(held.Root))
+            {
+                for (int i = box.First; i < box.End; i++)
+                {
+                    Vector way = held.Points[i] - box.Place;
+                    Assert.InRange(Math.Abs(Vector.Dot(way, held.Axes.Forward)), 0.0, box.Half.X + 1e-9);
+                    Assert.InRange(Math.Abs(Vector.Dot(way, held.Axes.Left)), 0.0, box.Half.Y + 1e-9);
+                    Assert.InRange(Math.Abs(Vector.Dot(way, held.Axes.Up)), 0.0, box.Half.Z + 1e-9);
+                }
+            }
+        },
+        iter: 10);
 }

@@ -1,6 +1,6 @@
 using Hornbook.Physics.Radiation.Mirrorings;
 
-namespace Hornbook.Physics.Panels.Symmetries;
+namespace Hornbook.Physics.Panels.Exchange.Symmetries;
 
 /// <summary>A cell that is the image of one that is worked out.</summary>
 /// <param name="Cell">Which of the panel's cells it is.</param>

@@ -5,7 +5,7 @@ using Hornbook.Physics.Panels.Sheets;
 using Hornbook.Physics.Radiation.Mirrorings;
 using Complex = System.Numerics.Complex;
 
-namespace Hornbook.Physics.Panels.Symmetries;
+namespace Hornbook.Physics.Panels.Exchange.Symmetries;
 
 /// <summary>Which mirrorings in its own frame leave a panel as it is, cells, edges and sheet, and the part of it that is then enough. Worked out when asked for; safe for use on several threads at once.</summary>
 internal sealed class PanelSymmetry
@@ -53,7 +53,7 @@ internal sealed class PanelSymmetry
 
         CellImage[] rest = [.. Enumerable.Range(0, _cells.Length).Where(i => numbers[i] < 0).Select(i => mirrorings
             .Select(mirroring => new CellImage(i, numbers[Images(mirroring)![i]], mirroring)).First(image => image.Of >= 0))];
-        return new PanelPart(Array.ConvertAll(places, i => _cells[i]), _edges?.Of(numbers), places, rest);
+        return new PanelPart(Array.ConvertAll(places, i => _cells[i]), _edges?.Among(numbers), places, rest);
     }
 
     private int[]? Images(Mirroring mirroring) => _images.GetOrAdd(mirroring, IsSheetAlike(mirroring) ? Found : _ => null);

@@ -1,8 +1,7 @@
 using Hornbook.Physics.Panels.Edges;
-using Hornbook.Physics.Panels.Exchange;
 using Hornbook.Physics.Panels.Outlines;
 
-namespace Hornbook.Physics.Panels.Symmetries;
+namespace Hornbook.Physics.Panels.Exchange.Symmetries;
 
 /// <summary>The part of a panel whose currents are worked out; those of the rest are images of them. In the panel's own frame. Immutable.</summary>
 internal sealed class PanelPart

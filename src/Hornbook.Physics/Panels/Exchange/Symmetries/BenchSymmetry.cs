@@ -1,8 +1,7 @@
-using Hornbook.Physics.Panels.Exchange;
 using Hornbook.Physics.Radiation;
 using Hornbook.Physics.Radiation.Mirrorings;
 
-namespace Hornbook.Physics.Panels.Symmetries;
+namespace Hornbook.Physics.Panels.Exchange.Symmetries;
 
 /// <summary>The mirror planes through the source's axis, and the half turn about it, that leave a source and its panels as they are. Immutable.</summary>
 /// <remarks>
@@ -75,10 +74,10 @@ internal readonly record struct BenchSymmetry(Frame Axes, int Sideways, int Upri
     {
         Frame own = Frame.Of(panel).SeenFrom(axes);
         Vector Image(Vector v) => MirrorImages.Of(mirroring, v);
-        double left = Vector.Dot(Image(own.Left), own.Left), up = Vector.Dot(Image(own.Up), own.Up);
-        return (Image(own.Origin) - own.Origin).Length <= SamePlace && (Image(own.Forward) - own.Forward).Length <= SameDirection
-            && 1.0 - Math.Abs(left) <= SameDirection * SameDirection && 1.0 - Math.Abs(up) <= SameDirection * SameDirection
-                ? (left < 0.0 ? Mirroring.Sideways : Mirroring.None) | (up < 0.0 ? Mirroring.Upright : Mirroring.None)
-                : null;
+        int SignOf(Vector axis) => (Image(axis) - axis).Length <= SameDirection ? 1 : (Image(axis) + axis).Length <= SameDirection ? -1 : 0;
+        (int left, int up) = (SignOf(own.Left), SignOf(own.Up));
+        return (Image(own.Origin) - own.Origin).Length <= SamePlace && SignOf(own.Forward) == 1 && left != 0 && up != 0
+            ? (left < 0 ? Mirroring.Sideways : Mirroring.None) | (up < 0 ? Mirroring.Upright : Mirroring.None)
+            : null;
     }
 }
