@@ -33,7 +33,7 @@ public static class WayTests
                 CurrentSamples currents = new(
                     from.Cells.Points, [.. from.Cells.Points.Select(p => new ComplexVector(0.0, p.Y, Complex.FromPolarCoordinates(1.0, 90.0 * p.Z)))], new ComplexVector[from.Cells.Points.Length]);
                 Arrivals expected = to.Nothing(), actual = to.Nothing();
-                Way.Between(from.Cells, to, wavenumber, new WayUse(long.MaxValue, OnlyJumps: false)).Add(currents, expected);
+                Way.Between(from.Cells, to, wavenumber, WayUse.Light with { FewPairs = long.MaxValue }).Add(currents, expected);
                 Way.Between(from.Cells, to, wavenumber, WayUse.Sweeps with { OnlyJumps = false }).Add(currents, actual);
                 foreach (SheetFace face in Enum.GetValues<SheetFace>())
                 {
@@ -65,7 +65,7 @@ public static class WayTests
                     return to.Answer(arrivals);
                 }
 
-                CurrentSamples expected = Answer(new WayUse(long.MaxValue, OnlyJumps: false)), actual = Answer(new WayUse(0, OnlyJumps: true));
+                CurrentSamples expected = Answer(WayUse.Light with { FewPairs = long.MaxValue }), actual = Answer(WayUse.Sweeps with { FewPairs = 0 });
                 Close.Absolute(0.0, Math.Sqrt(actual.Plus(expected, -1.0).Squared() / expected.Squared()), 1e-3);
             },
             iter: 20);

@@ -15,10 +15,10 @@ internal sealed class LatticeLeg : Leg
     private LatticeLeg(Body part, LatticeTransfer toCells, FieldTransfer? toRim, int cells) => (_part, _toCells, _toRim, _cells) = (part, toCells, toRim, cells);
 
     /// <summary>Null where the cells are not the same or the panels farther apart than they are long: then fewer nodes than cells will do, and that is sooner done.</summary>
-    internal static LatticeLeg? Of(Body part, PanelInPlace panel, double wavenumber) =>
+    internal static LatticeLeg? Of(Body part, PanelInPlace panel, double wavenumber, double tolerance) =>
         part.Lattice is { } sources && panel.Listening.Lattice is { } observers && (observers.Middle - sources.Middle).Length < sources.Side
         && LatticeTransfer.Between(sources, observers, wavenumber) is { } toCells
-            ? new LatticeLeg(part, toCells, panel.Rim is { } rim ? FieldTransfer.Between(part.Tree, rim.Tree, wavenumber, Tolerance) : null, observers.Count)
+            ? new LatticeLeg(part, toCells, panel.Rim is { } rim ? FieldTransfer.Between(part.Tree, rim.Tree, wavenumber, tolerance) : null, observers.Count)
             : null;
 
     /// <inheritdoc/>

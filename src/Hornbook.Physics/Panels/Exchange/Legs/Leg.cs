@@ -5,9 +5,6 @@ namespace Hornbook.Physics.Panels.Exchange.Legs;
 /// <summary>How the field of a part of a body comes to one face of a panel. Geometry only. Immutable.</summary>
 internal abstract class Leg
 {
-    /// <summary>Error that a transfer may leave, of the largest field there [-]; the sweeps stop at four times as much.</summary>
-    internal const double Tolerance = 5e-4;
-
     /// <summary>The quickest way of a part of a body to a panel.</summary>
     /// <param name="part">What sends.</param>
     /// <param name="panel">What receives.</param>
@@ -15,8 +12,8 @@ internal abstract class Leg
     /// <param name="use">How often it will be gone, and what for.</param>
     internal static Leg Of(Body part, PanelInPlace panel, double wavenumber, WayUse use) =>
         (long)part.Points.Length * panel.Observers.Points.Length <= use.FewPairs ? new DirectLeg(part, panel.Observers, wavenumber)
-        : LatticeLeg.Of(part, panel, wavenumber) is { } even ? even
-        : new SortedLeg(part, panel, wavenumber, use.OnlyJumps);
+        : LatticeLeg.Of(part, panel, wavenumber, use.Tolerance) is { } even ? even
+        : new SortedLeg(part, panel, wavenumber, use);
 
     /// <summary>Adds the field of the part's share of currents to the fields at the panel's cells and rim.</summary>
     /// <param name="whole">Of the whole body.</param>

@@ -13,14 +13,14 @@ internal sealed class SortedLeg : Leg
     /// <param name="part">What sends.</param>
     /// <param name="panel">What receives.</param>
     /// <param name="wavenumber">k [1/m].</param>
-    /// <param name="onlyJumps">Whether the fields are for the panel's jumps alone.</param>
-    internal SortedLeg(Body part, PanelInPlace panel, double wavenumber, bool onlyJumps)
+    /// <param name="use">What it is for.</param>
+    internal SortedLeg(Body part, PanelInPlace panel, double wavenumber, WayUse use)
     {
-        bool isSplit = onlyJumps && panel.NeedsOnlyMagnetic;
+        bool isSplit = use.OnlyJumps && panel.NeedsOnlyMagnetic;
         Body all = isSplit ? panel.Listening : panel.Observers;
         _count = all.Points.Length;
-        _toAll = FieldTransfer.Between(part.Tree, all.Tree, wavenumber, Tolerance, onlyMagnetic: isSplit);
-        _toRim = isSplit && panel.Rim is { } rim ? FieldTransfer.Between(part.Tree, rim.Tree, wavenumber, Tolerance) : null;
+        _toAll = FieldTransfer.Between(part.Tree, all.Tree, wavenumber, use.Tolerance, onlyMagnetic: isSplit);
+        _toRim = isSplit && panel.Rim is { } rim ? FieldTransfer.Between(part.Tree, rim.Tree, wavenumber, use.Tolerance) : null;
     }
 
     /// <inheritdoc/>
