@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace Hornbook.Physics.Radiation;
 
@@ -48,6 +49,7 @@ public static class Reaction
     /// <summary>The same of a field that is known where the currents flow.</summary>
     /// <param name="fields">Of currents a at each current of b.</param>
     /// <param name="receiving">Currents b.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static Complex Of(ReadOnlySpan<FieldSample> fields, CurrentSamples receiving)
     {
         Complex sum = Complex.Zero;

@@ -19,6 +19,7 @@ internal static class BoxPolynomials<T>
     /// <param name="currents">Six phasors for each sample of the body, as <see cref="Channels{T}"/>.</param>
     /// <param name="phases">cos kR and sin kR of the samples of the box.</param>
     /// <param name="sums">Filled: six phasors for each product.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static void Gather(
         SampleTree body, SampleBox box, BoxGrid grid, ReadOnlySpan<double> currents, PhaseSpans phases, Span<double> sums)
     {
@@ -52,6 +53,7 @@ internal static class BoxPolynomials<T>
     /// <param name="part">The box whose samples are meant: the same one or one in it.</param>
     /// <param name="phases">cos kR and sin kR of those samples.</param>
     /// <param name="fields">Added to: six phasors for each of those samples.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static void Spread(
         SampleTree body, SampleBox box, BoxGrid grid, ReadOnlySpan<double> coefficients, SampleBox part, PhaseSpans phases, Span<double> fields)
     {
@@ -98,6 +100,7 @@ internal static class BoxPolynomials<T>
     }
 
     /// <summary>T_j(y) T_k(z) of a row; j runs first.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Across(SampleTree body, SampleBox box, BoxGrid grid, int sample, Span<double> products)
     {
         Span<double> y = products[..grid.Y];
@@ -115,6 +118,7 @@ internal static class BoxPolynomials<T>
 
     private static double Inverse(double half) => half > 0.0 ? 1.0 / half : 0.0;
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Polynomials(double x, Span<double> values)
     {
         double before = x, value = 1.0;

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Hornbook.Physics.Radiation.Transfers;
 
 /// <summary>The field of one box of samples in another box, as coefficients of polynomials: sources to nodes, nodes to nodes, nodes to coefficients.</summary>
@@ -46,6 +48,7 @@ internal static class CoarseField<T, TField>
         GridTransform<T>.ToPolynomials(to, coefficients, room.Span);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Gather(BoxPair pair, SampleTree sources, ReadOnlySpan<double> currents, double wavenumber, Span<double> sums)
     {
         using Rented<double> cos = new(pair.First.Count + T.Count), sin = new(pair.First.Count + T.Count);
@@ -55,6 +58,7 @@ internal static class CoarseField<T, TField>
     }
 
     /// <summary>Takes the phase e^{−jkR} to a centre out of what stands at the nodes.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void TurnBack(ReadOnlySpan<Vector> nodes, Vector centre, double wavenumber, Span<double> channels)
     {
         using Rented<double> cos = new(nodes.Length + T.Count), sin = new(nodes.Length + T.Count);

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Hornbook.Physics.Radiation.Transfers;
 
 /// <summary>Between products of polynomials and nodes of a box: one matrix along each axis.</summary>
@@ -22,6 +24,7 @@ internal static class GridTransform<T>
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Along(BoxGrid grid, int axis, ReadOnlySpan<double> matrix, Span<double> values, Span<double> room)
     {
         int count = grid.Along(axis);

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace Hornbook.Physics.Radiation.Transfers;
@@ -123,6 +124,7 @@ internal sealed class OneWay
     }
 
     /// <summary>Currents to the order of the tree, as the kernel and as interpolation want them.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Sort<T>(CurrentSamples currents, int first, int end, Span<ComplexVector> electric, Span<ComplexVector> dual, Span<double> channels)
         where T : unmanaged, ILanes<T>
     {
@@ -135,6 +137,7 @@ internal sealed class OneWay
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void AddPart<T, TField>(ObserverPart part, CurrentSpans currents, ReadOnlySpan<double> coefficients, Span<FieldSample> fields)
         where T : unmanaged, ILanes<T>
         where TField : unmanaged, ILanes<TField>
@@ -160,6 +163,7 @@ internal sealed class OneWay
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void AddCoarse<T>(BoxPair pair, SampleBox part, ReadOnlySpan<double> coefficients, Span<double> sums)
         where T : unmanaged, ILanes<T>
     {
@@ -171,6 +175,7 @@ internal sealed class OneWay
             _observers, pair.Second, pair.SecondGrid!.Value, coefficients, box, phases, sums[((box.First - part.First) * Channels<T>.Width)..]);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void AddDirect<T>(CurrentSpans currents, SampleBox box, Span<FieldSample> fields)
         where T : unmanaged, ILanes<T>
     {

@@ -7,6 +7,7 @@ internal static class PointPhases<T>
     where T : unmanaged, ILanes<T>
 {
     /// <summary>To the samples of a box; there is room for a register behind the last.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static void Fill(SampleTree body, SampleBox box, Vector centre, double wavenumber, PhaseSpans phases)
     {
         int first = box.First;
@@ -18,6 +19,7 @@ internal static class PointPhases<T>
     }
 
     /// <summary>To points; there is room for a register behind the last.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static void Fill(ReadOnlySpan<Vector> points, Vector centre, double wavenumber, PhaseSpans phases)
     {
         Span<double> lanes = stackalloc double[3 * T.Count];
