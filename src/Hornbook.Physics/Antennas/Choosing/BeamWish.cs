@@ -9,9 +9,11 @@ internal static class BeamWish
     private const double OptimumLagE = 0.25;
     private const double OptimumLagH = 0.375;
 
-    // Past the optimum the beam still narrows with the mouth, down to a lag of 0.36 in the E plane and 0.45 in the H plane.
+    // Past the optimum the beam still narrows with the mouth, down to a lag of 0.36 in the E plane and 0.45 in the H plane; where the throat is nearly as wide as the mouth, it does so
+    // to a smaller lag only, since little more width brings much more of it.
     private const double MostLagE = 0.34;
     private const double MostLagH = 0.44;
+    private const int LagsTried = 12;
 
     internal static HornChoice Choose(Feed feed, double widthE, double widthH)
     {
@@ -37,22 +39,27 @@ internal static class BeamWish
     {
         double area = feed.Wavelength * length;
         double WidthH(double mouthWidth) => new SeparableMouth(feed.Horn(mouthWidth, feed.Guide.Height, length), feed.Frequency).HalfPowerWidthH ?? Math.PI;
-        double narrowH = feed.Guide.Width, wideH = OptimumMouth.Side(narrowH, MostLagH, area);
-        if (WidthH(narrowH) < widthH)
+        if (WidthH(feed.Guide.Width) < widthH)
         {
-            return HornChoice.Refused(WishProblem.BeamTooWideH, widthH, WidthH(narrowH));
+            return HornChoice.Refused(WishProblem.BeamTooWideH, widthH, WidthH(feed.Guide.Width));
         }
 
-        double mouthWidth = Brent.FindRoot(side => WidthH(side) - widthH, narrowH, wideH, 1e-12, 200);
+        double mouthWidth = Side(WidthH, widthH, feed.Guide.Width, MostLagH, area);
         double WidthE(double mouthHeight) => new SeparableMouth(feed.Horn(mouthWidth, mouthHeight, length), feed.Frequency).HalfPowerWidthE ?? Math.PI;
-        double narrowE = feed.Guide.Height, wideE = OptimumMouth.Side(narrowE, MostLagE, area);
-        if (WidthE(narrowE) < widthE)
+        if (WidthE(feed.Guide.Height) < widthE)
         {
-            return HornChoice.Refused(WishProblem.BeamTooWideE, widthE, WidthE(narrowE));
+            return HornChoice.Refused(WishProblem.BeamTooWideE, widthE, WidthE(feed.Guide.Height));
         }
 
-        double mouthHeight = Brent.FindRoot(side => WidthE(side) - widthE, narrowE, wideE, 1e-12, 200);
+        double mouthHeight = Side(WidthE, widthE, feed.Guide.Height, MostLagE, area);
         return HornChoice.Found(HornFigures.Of(feed.Horn(mouthWidth, mouthHeight, length), feed.Frequency));
+    }
+
+    // From the throat to the side with the narrowest beam this narrows; the length is such that the wish lies between them, but for a rounding.
+    private static double Side(Func<double, double> widthOf, double wish, double throat, double mostLag, double area)
+    {
+        double narrowest = Enumerable.Range(1, LagsTried).Select(i => OptimumMouth.Side(throat, mostLag * i / LagsTried, area)).MinBy(widthOf);
+        return widthOf(narrowest) >= wish ? narrowest : Brent.FindRoot(side => widthOf(side) - wish, throat, narrowest, 1e-12, 200);
     }
 
     // Length at which a plane has its width and its optimum lag at once, from the closed form: 8λL q = D(D − d).

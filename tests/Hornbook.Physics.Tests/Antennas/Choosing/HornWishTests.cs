@@ -162,6 +162,17 @@ public sealed class HornWishTests
             Assert.Throws<ArgumentOutOfRangeException>(() => HornWish.ForBeam(Feeds.Bench, width, 0.4));
             Assert.Throws<ArgumentOutOfRangeException>(() => HornWish.ForBeam(Feeds.Bench, 0.4, width));
         }
+
+        // The throat is five wavelengths high and the mouth seven: a little more height brings much more lag, and the beam is narrowest at a lag of 0.29.
+        [Fact]
+        public void A_wide_throat_reaches_its_narrowest_beam_before_the_usual_lag()
+        {
+            RectangularGuide guide = new(0.6 / 11.0, 1.2 / 11.0);
+            HornChoice choice = HornWish.ForBeam(new Feed(guide, 13.431e9, Conductor.Brass), 0.153, 0.386);
+            Assert.True(choice.IsFound);
+            Close.Relative(0.153, choice.Figures.HalfPowerWidthE!.Value, 1e-6);
+            Close.Relative(0.386, choice.Figures.HalfPowerWidthH!.Value, 1e-6);
+        }
     }
 
     public sealed class FromSheet
