@@ -121,7 +121,7 @@ public sealed class Illumination
     public IReadOnlyList<Complex> PanelParts(Antenna receiver, Pose receiverPose)
     {
         ArgumentNullException.ThrowIfNull(receiver);
-        return [.. _solved.Currents.Select((currents, i) => Received(receiver, receiverPose, i, currents))];
+        return Received(receiver, receiverPose, _solved.Currents);
     }
 
     /// <summary>How much the link's wave may still move [-], by what the last sweep moved it and how the changes shrink: the uncertainty of a bench that has not settled.</summary>
@@ -132,7 +132,7 @@ public sealed class Illumination
         ArgumentNullException.ThrowIfNull(receiver);
         return Residue == 0.0
             ? 0.0
-            : _solved.Currents.Select((after, i) => Received(receiver, receiverPose, i, after.Plus(_solved.Before[i], -1.0)))
+            : Received(receiver, receiverPose, [.. _solved.Currents.Zip(_solved.Before, (after, before) => after.Plus(before, -1.0))])
                 .Aggregate(Complex.Zero, (sum, part) => sum + part).Magnitude * _solved.ToCome;
     }
 
@@ -170,9 +170,10 @@ public sealed class Illumination
     }
 
     // The reaction is symmetric, and an antenna's own field is the cheaper one.
-    private Complex Received(Antenna receiver, Pose receiverPose, int panel, CurrentSamples currents)
+    private Complex[] Received(Antenna receiver, Pose receiverPose, CurrentSamples[] currents)
     {
         double kept = Math.Sqrt(Links.Link.Mismatch(_source, receiver) * Links.Link.Ohmic(_source, receiver));
-        return 0.25 * kept * new Mouth(receiver, receiverPose).Reaction(_exchange.Cells(panel), currents);
+        Mouth mouth = new(receiver, receiverPose);
+        return [.. currents.Select((own, panel) => 0.25 * kept * mouth.Reaction(_exchange.Cells(panel), own))];
     }
 }

@@ -14,7 +14,7 @@ internal sealed class Mouth
     private const int WorthSorting = 2000;
     private const double LeastGain = 1.5;
 
-    // Of its largest field at a panel; floats hold that.
+    // Of its largest field at a panel.
     private const double Tolerance = 1e-4;
 
     private readonly Antenna _antenna;
