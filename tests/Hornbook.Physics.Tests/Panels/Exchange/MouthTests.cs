@@ -27,7 +27,7 @@ public static class MouthTests
                 Complex expected = Reaction.Between(Probe.Currents, receiver, currents, default, Probe.Wavenumber);
                 Complex actual = new Mouth(Probe, receiver).Reaction(exchange.Cells(0), currents);
 
-                // Of the sum of all magnitudes, which is what an error of each cell's field is a share of.
+                // derived: the transfer's tolerance, of the sum of all magnitudes, which is what an error of each cell's field is a share of.
                 double most = currents.Electric.ToArray().Sum(j => Math.Sqrt(j.SquaredMagnitude)) * Largest(receiver);
                 Close.Absolute(0.0, (actual - expected).Magnitude / most, 1e-4);
             },

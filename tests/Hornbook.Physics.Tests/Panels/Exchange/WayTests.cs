@@ -46,7 +46,7 @@ public static class WayTests
             },
             iter: 40);
 
-    // Electric and magnetic currents both: at the cells of metal only the magnetic field is then summed.
+    // Electric and magnetic currents both: at the cells of metal only the magnetic field is then summed. derived: twice the transfer's tolerance, since that is of the largest field.
     [Fact]
     public static void What_metal_answers_is_the_same_where_only_its_jumps_are_asked_for() =>
         Gen.Select(Gen.Double[0.01, 0.2], Gen.Double[-0.05, 0.05], Gen.Double[-0.4, 0.4]).Sample(

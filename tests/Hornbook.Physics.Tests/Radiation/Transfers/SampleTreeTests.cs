@@ -13,6 +13,22 @@ public sealed class SampleTreeTests
     private static IEnumerable<SampleBox> Boxes(SampleBox box) =>
         box.Halves is (SampleBox low, SampleBox high) ? [box, .. Boxes(low), .. Boxes(high)] : [box];
 
+    private static void LieInTheirBoxes(SampleTree tree)
+    {
+        foreach (SampleBox box in Boxes(tree.Root))
+        {
+            for (int i = box.First; i < box.End; i++)
+            {
+                Vector way = tree.Points[i] - box.Place;
+
+                // Rounding; and sides below a billionth of the body count as none.
+                Assert.InRange(Math.Abs(Vector.Dot(way, tree.Axes.Forward)), 0.0, box.Half.X + 1e-9);
+                Assert.InRange(Math.Abs(Vector.Dot(way, tree.Axes.Left)), 0.0, box.Half.Y + 1e-9);
+                Assert.InRange(Math.Abs(Vector.Dot(way, tree.Axes.Up)), 0.0, box.Half.Z + 1e-9);
+            }
+        }
+    }
+
     [Fact]
     public void Holds_every_point_once() => Bodies.Sample(
         body =>
@@ -28,17 +44,7 @@ public sealed class SampleTreeTests
         body =>
         {
             SampleTree tree = body.Tree;
-            foreach (SampleBox box in Boxes(tree.Root))
-            {
-                for (int i = box.First; i < box.End; i++)
-                {
-                    Vector way = tree.Points[i] - box.Place;
-                    // Rounding; and sides below a billionth of the body count as none.
-                    Assert.InRange(Math.Abs(Vector.Dot(way, tree.Axes.Forward)), 0.0, box.Half.X + 1e-9);
-                    Assert.InRange(Math.Abs(Vector.Dot(way, tree.Axes.Left)), 0.0, box.Half.Y + 1e-9);
-                    Assert.InRange(Math.Abs(Vector.Dot(way, tree.Axes.Up)), 0.0, box.Half.Z + 1e-9);
-                }
-            }
+            LieInTheirBoxes(tree);
         },
         iter: 10);
 
@@ -95,16 +101,7 @@ public sealed class SampleTreeTests
             SampleTree own = body.Tree, held = own.Posed(pose);
             Assert.Equal(own.Order.ToArray(), held.Order.ToArray());
             Assert.All(Enumerable.Range(0, body.Points.Length), i => Assert.InRange((held.Points[i] - pose.Place(body.Points[held.Order[i]])).Length, 0.0, 1e-12));
-            foreach (SampleBox box in Boxes(held.Root))
-            {
-                for (int i = box.First; i < box.End; i++)
-                {
-                    Vector way = held.Points[i] - box.Place;
-                    Assert.InRange(Math.Abs(Vector.Dot(way, held.Axes.Forward)), 0.0, box.Half.X + 1e-9);
-                    Assert.InRange(Math.Abs(Vector.Dot(way, held.Axes.Left)), 0.0, box.Half.Y + 1e-9);
-                    Assert.InRange(Math.Abs(Vector.Dot(way, held.Axes.Up)), 0.0, box.Half.Z + 1e-9);
-                }
-            }
+            LieInTheirBoxes(held);
         },
         iter: 10);
 }
