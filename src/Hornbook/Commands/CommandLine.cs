@@ -72,6 +72,11 @@ internal static class CommandLine
         }
 
         typed.Invoke(new InvocationConfiguration { Output = error, Error = error });
+        if (typed.CommandResult.Command is RootCommand && typed.UnmatchedTokens is [string file, ..] && File.Exists(file))
+        {
+            error.WriteLine($"It is a file: type 'hornbook tabletop {file}' to open that bench, or another command before it.");
+        }
+
         string command = typed.CommandResult.Command is RootCommand ? string.Empty : $" {typed.CommandResult.Command.Name}";
         error.WriteLine($"Type 'hornbook{command} --help' to see what fits.");
         return (int)ExitCode.BadInput;

@@ -1,4 +1,5 @@
 using Hornbook.Commands;
+using Hornbook.Testing;
 using Xunit;
 
 namespace Hornbook.Tests.Commands;
@@ -43,6 +44,16 @@ public sealed class CommandLineTests
         Assert.Empty(typed.Output);
         Assert.Contains("\ntabletop\n", typed.Error, StringComparison.Ordinal);
         Assert.EndsWith("Type 'hornbook --help' to see what fits.\n", typed.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_bench_file_without_a_command_is_told_how_it_is_opened()
+    {
+        string bench = Repository.At("examples", "evening-bench.toml");
+        Typed typed = await Typed.In(bench);
+        Assert.Equal(ExitCode.BadInput, typed.Code);
+        Assert.Contains($"type 'hornbook tabletop {bench}' to open that bench", typed.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("to open that bench", (await Typed.In("no-such-bench.toml")).Error, StringComparison.Ordinal);
     }
 
     [Theory]
