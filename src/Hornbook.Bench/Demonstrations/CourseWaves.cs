@@ -10,20 +10,22 @@ namespace Hornbook.Bench.Demonstrations;
 /// <remarks>
 /// While something is moved steadily, the waves are smooth functions of it. They are solved at a few settings, then half-way between two of them wherever interpolation did not foresee
 /// what is found there, until it does everywhere. Between the solved ones lies the polynomial through the nearest six, since where waves resonate the solved settings crowd, and what is
-/// smooth over all of them does badly beside the crowd. Where panels throw waves to and fro, the currents are interpolated too, and the sweeps begin with them.
+/// smooth over all of them does badly beside the crowd. Once may be luck: a wave that repeats itself from one solved setting to the next looks as if it stood still. So the polynomial
+/// through the nearest four must say the same. Where panels throw waves to and fro, the currents are interpolated too, and the sweeps begin with them.
 /// </remarks>
 internal sealed class CourseWaves
 {
     private const int FewestSettings = 33;
     private const int FirstStride = 16;
 
-    // Solved settings on either side that an interpolation goes through. With two, up to half as many more have to be solved.
+    // Solved settings on either side that an interpolation goes through, and the one beside which it is checked. With two, up to half as many more have to be solved.
     private const int Side = 3;
+    private const int FewerSide = 2;
 
-    // By how much the link's wave may miss what was foreseen half-way between two settings: a tenth of a decibel, or 64 dB below the strongest of the course.
-    // It is then solved itself, so that what is left is a fraction of that: at most 0.06 dB wherever the bench settles (docs/performance.md).
-    private const double Tolerance = 1.2e-2;
-    private const double Floor = 6e-4;
+    // By how much the link's wave may miss what was foreseen half-way between two settings: 0.03 dB, or 75 dB below the strongest of the course.
+    // It is then solved itself, so that mostly a fraction of that is left; docs/performance.md has what is.
+    private const double Tolerance = 3.6e-3;
+    private const double Floor = 1.8e-4;
 
     // By at least so much the miss must have shrunk from a gap to its halves to be trusted to shrink on.
     private const double SureGain = 0.5;
@@ -78,8 +80,8 @@ internal sealed class CourseWaves
             Complex[] foreseen = [.. open.Select(gap => Between(gap.Middle).Sum)];
             Solve(Array.ConvertAll(open, gap => gap.Middle), Part(progress, round));
             double strongest = _solved.Max(node => Wave(node.Key, node.Value).Magnitude);
-            Missed[] missed = [.. open.Zip(foreseen, (gap, sum) => new Missed(gap, Miss(gap.Middle, sum, strongest)))];
-            open = [.. missed.Where(gap => !IsForeseen(gap, missed)).SelectMany(gap => gap.Halves).Where(half => half.To - half.From > 1)];
+            Missed[] missed = [.. open.Zip(foreseen, (gap, sum) => new Missed(gap, Miss(gap.Middle, sum, _solved[gap.Middle], strongest)))];
+            open = [.. missed.SelectMany(gap => gap.Halves.Where(half => half.To - half.From > 1 && !(IsForeseen(gap, missed) && IsSure(half, strongest))))];
         }
     }
 
@@ -87,12 +89,11 @@ internal sealed class CourseWaves
     private static Action<double>? Part(IProgress<double>? progress, int round) =>
         progress is null ? null : share => progress.Report(1.0 - Math.Pow(2.0, -round - share));
 
-    /// <summary>By how much what was foreseen misses what is found, in what may be missed [-].</summary>
-    private double Miss(int setting, Complex foreseen, double strongest)
-    {
-        PanelWaves found = _solved[setting];
-        return (found.Sum - foreseen).Magnitude / ((Tolerance * Wave(setting, found).Magnitude) + (Floor * strongest));
-    }
+    /// <summary>By how much one wave by way of the panels misses another one, in what may be missed [-].</summary>
+    private double Miss(int setting, Complex foreseen, PanelWaves found, double strongest) =>
+        (found.Sum - foreseen).Magnitude / ((Tolerance * Wave(setting, found).Magnitude) + (Floor * strongest));
+
+    private bool IsSure(Gap gap, double strongest) => Miss(gap.Middle, Between(gap.Middle, FewerSide).Sum, Between(gap.Middle), strongest) <= 1.0;
 
     /// <summary>Whether a gap needs no more, since what was missed in its middle is solved now: little was missed, or so much less than in the gap of twice the size that little is left for its halves.</summary>
     private static bool IsForeseen(Missed gap, Missed[] all)
@@ -144,23 +145,23 @@ internal sealed class CourseWaves
             return null;
         }
 
-        (int[] nodes, double[] shares) = Near(setting);
+        (int[] nodes, double[] shares) = Near(setting, Side);
         return KnownCurrents.Mixed(Array.ConvertAll(nodes, node => _known[node]), shares);
     }
 
-    private PanelWaves Between(int setting)
+    private PanelWaves Between(int setting, int side = Side)
     {
-        (int[] nodes, double[] shares) = Near(setting);
+        (int[] nodes, double[] shares) = Near(setting, side);
         return PanelWaves.Mixed(Array.ConvertAll(nodes, node => _solved[node]), shares);
     }
 
     // Lagrange: the share that each of the nearest solved settings has in the polynomial through them. Shares, because waves and the currents of thousands of cells are mixed alike;
     // the library interpolates numbers only.
-    private (int[] Nodes, double[] Shares) Near(int setting)
+    private (int[] Nodes, double[] Shares) Near(int setting, int side)
     {
         int[] all = [.. _solved.Keys];
-        int right = ~Array.BinarySearch(all, setting), first = Math.Clamp(right - Side, 0, Math.Max(0, all.Length - (2 * Side)));
-        int[] nodes = all[first..Math.Min(first + (2 * Side), all.Length)];
+        int right = ~Array.BinarySearch(all, setting), first = Math.Clamp(right - side, 0, Math.Max(0, all.Length - (2 * side)));
+        int[] nodes = all[first..Math.Min(first + (2 * side), all.Length)];
         double[] shares = Array.ConvertAll(nodes, node =>
             nodes.Where(other => other != node).Aggregate(1.0, (share, other) => share * (setting - other) / (node - other)));
         return (nodes, shares);

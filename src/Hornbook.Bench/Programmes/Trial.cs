@@ -32,7 +32,10 @@ internal sealed record Trial(BenchPlan Bench, double Reach, IReadOnlyList<Readin
 
         int stride = Math.Max(1, (course.Count + MostSettings - 2) / (MostSettings - 1));
         Setting[] tried = [.. course.Where((_, i) => i % stride == 0 || i == course.Count - 1)];
-        Reading[] readings = SideBySide.Each(tried, setting => scene.Read(setting.Source, setting.Receiver, setting.Panels), CancellationToken.None);
+        Reading ReadingOf(Setting setting) => scene.Read(setting.Source, setting.Receiver, setting.Panels);
+
+        // The first alone: where only the receiver moves, the others then find the panels solved.
+        Reading[] readings = [ReadingOf(tried[0]), .. SideBySide.Each(tried[1..], ReadingOf, CancellationToken.None)];
         return new Trial(
             bench,
             (bench.Receiver.Pose.Position - bench.Source.Pose.Position).Length,

@@ -10,14 +10,12 @@ namespace Hornbook.Bench.Readings;
 
 /// <summary>The panels of a bench prepared once, and the source's light on them solved once for each way in which they stand.</summary>
 /// <remarks>Safe to share between threads. Only the latest few solutions are kept: a sweep of the receiver needs one, a sweep of a panel each once.</remarks>
-/// <param name="frequency">f [Hz].</param>
-/// <param name="refinement">Of the cells of all panels [-].</param>
-internal sealed class PanelLights(double frequency, double refinement = 1.0)
+internal sealed class PanelLights
 {
     private const int MostKept = 24;
 
-    // For the echo of the receiver a guide value is enough: a quarter of the cells.
-    private const double CoarseRefinement = 0.5;
+    // A quarter of the cells: for searching, and for the echo of the receiver, of which a guide value is enough.
+    private const double RoughRefinement = 0.5;
 
     // Of this, the mouth throws a fifth forward again: less than a tenth of a decibel.
     private const double LeastEcho = 0.05;
@@ -29,10 +27,25 @@ internal sealed class PanelLights(double frequency, double refinement = 1.0)
     // Every edit of a bench file makes panels anew, alike or not: what was prepared for old ones is let go now and then.
     private const int MostPrepared = 64;
 
-    private readonly ConcurrentDictionary<(Panel Panel, double Refinement), PreparedPanel> _prepared = new();
+    private readonly double _frequency;
+    private readonly double _refinement;
+    private readonly Settling _settling;
+    private readonly ConcurrentDictionary<(Panel Panel, double Refinement), PreparedPanel> _prepared;
     private readonly ConcurrentDictionary<Setup, Lazy<Illumination>> _lit = new();
     private readonly ConcurrentQueue<Setup> _kept = new();
     private volatile Solved? _latest;
+
+    /// <param name="frequency">f [Hz].</param>
+    internal PanelLights(double frequency)
+        : this(frequency, 1.0, Settling.Fine, new())
+    {
+    }
+
+    private PanelLights(double frequency, double refinement, Settling settling, ConcurrentDictionary<(Panel Panel, double Refinement), PreparedPanel> prepared) =>
+        (_frequency, _refinement, _settling, _prepared) = (frequency, refinement, settling, prepared);
+
+    /// <summary>The same panels in a quarter of the cells and roughly settled.</summary>
+    internal PanelLights Rough() => new(_frequency, RoughRefinement, Settling.Rough, _prepared);
 
     /// <summary>The source turned on with panels standing.</summary>
     /// <param name="antenna">The source's antenna.</param>
@@ -65,7 +78,7 @@ internal sealed class PanelLights(double frequency, double refinement = 1.0)
     /// <summary>What the panels on the table would throw back into an antenna if it sent, each alone: |.| [-]. The table top is too far away to matter.</summary>
     internal double Echo(Antenna antenna, Pose pose, IReadOnlyList<BenchPanel> panels) => panels
         .Where(panel => panel.Stands && MostEcho(antenna, (panel.Pose.Position - pose.Position).Length) > LeastEcho)
-        .Select(panel => Illumination.Of(antenna, pose, [new PosedPanel(Prepared(panel.Panel, CoarseRefinement), panel.Pose)]).SourceEcho())
+        .Select(panel => Illumination.Of(antenna, pose, [new PosedPanel(Prepared(panel.Panel, RoughRefinement), panel.Pose)]).SourceEcho())
         .Aggregate(Complex.Zero, (sum, echo) => sum + echo).Magnitude;
 
     // A mirror that faces the antenna shows it itself at twice the distance: Friis with both gains alike.
@@ -88,13 +101,13 @@ internal sealed class PanelLights(double frequency, double refinement = 1.0)
     private Illumination Solve(Setup setup, KnownCurrents? start = null)
     {
         PosedPanel[] panels = Posed(setup);
-        return Latest(setup, Near(setup)?.With(panels, start) ?? Illumination.Of(setup.Antenna, setup.Source, panels, start));
+        return Latest(setup, Near(setup)?.With(panels, start) ?? Illumination.Of(setup.Antenna, setup.Source, panels, start, _settling));
     }
 
     private Illumination SolveMoved(Setup setup)
     {
         PosedPanel[] panels = Posed(setup);
-        return Latest(setup, Near(setup)?.Moved(panels) ?? Illumination.Of(setup.Antenna, setup.Source, panels));
+        return Latest(setup, Near(setup)?.Moved(panels) ?? Illumination.Of(setup.Antenna, setup.Source, panels, settling: _settling));
     }
 
     private PosedPanel[] Posed(Setup setup) => [.. setup.Panels.Select(p => new PosedPanel(Prepared(p.Panel, p.Refinement), p.Pose))];
@@ -115,19 +128,19 @@ internal sealed class PanelLights(double frequency, double refinement = 1.0)
             _prepared.Clear();
         }
 
-        return _prepared.GetOrAdd((panel, cells), key => PreparedPanel.At(key.Panel, frequency, key.Refinement));
+        return _prepared.GetOrAdd((panel, cells), key => PreparedPanel.At(key.Panel, _frequency, key.Refinement));
     }
 
     private IEnumerable<(Panel Panel, Pose Pose, double Refinement)> Standing(TableTop table, IReadOnlyList<BenchPanel> panels)
     {
         if (table.Panel is { } top)
         {
-            yield return (top, table.Pose, refinement * (top.Sheet is Metal ? MetalTopRefinement : TopRefinement));
+            yield return (top, table.Pose, _refinement * (top.Sheet is Metal ? MetalTopRefinement : TopRefinement));
         }
 
         foreach (BenchPanel panel in panels.Where(panel => panel.Stands))
         {
-            yield return (panel.Panel, panel.Pose, refinement);
+            yield return (panel.Panel, panel.Pose, _refinement);
         }
     }
 

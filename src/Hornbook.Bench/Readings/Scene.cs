@@ -12,8 +12,6 @@ namespace Hornbook.Bench.Readings;
 /// <remarks>What it says does not change, and it is safe to share between threads; solved panels are remembered for a while.</remarks>
 public sealed class Scene
 {
-    private const double SketchRefinement = 0.5;
-
     private readonly Dictionary<string, Antenna> _antennas;
     private readonly PanelLights _lights;
 
@@ -59,8 +57,8 @@ public sealed class Scene
             plan.Frequency == Plan.Frequency ? _lights : new PanelLights(plan.Frequency));
     }
 
-    /// <summary>The same bench with panels of a quarter of the cells, for searching: some tenths of a decibel off where they are lit.</summary>
-    public Scene Sketch() => new(Plan, _antennas, new PanelLights(Plan.Frequency, SketchRefinement));
+    /// <summary>The same bench with panels of a quarter of the cells, roughly settled, for searching: some tenths of a decibel off where they are lit.</summary>
+    public Scene Sketch() => new(Plan, _antennas, _lights.Rough());
 
     /// <summary>An antenna of the bench at its frequency.</summary>
     /// <exception cref="KeyNotFoundException">There is none of that name.</exception>

@@ -8,30 +8,25 @@ namespace Hornbook.Physics.Panels;
 
 /// <summary>A bench with its source on: the currents that it raises on every panel, solved once and then read by any receiver. Immutable.</summary>
 /// <remarks>
-/// The panels exchange their fields in sweeps from the source outwards, each answering to what all others send at that moment, until less than
-/// <see cref="SettledResidue"/> of the currents is missing, which is told by how their changes shrink. Docs: physics/panels.
+/// The panels exchange their fields in sweeps from the source outwards, each answering to what all others send at that moment, until less of the currents is missing than
+/// <see cref="Settling"/> allows, which is told by how their changes shrink. Docs: physics/panels.
 /// </remarks>
 public sealed class Illumination
 {
-    /// <summary>The share of the currents that may still be missing when the bench is taken to have settled [-]: a fiftieth of a decibel.</summary>
-    public const double SettledResidue = 2e-3;
-
-    /// <summary>After so many sweeps the bench is said not to settle.</summary>
-    public const int MostSweeps = 30;
-
     private readonly Antenna _source;
     private readonly Pose _sourcePose;
     private readonly Mouth _mouth;
     private readonly PanelExchange _exchange;
     private readonly PanelSweeps _solved;
+    private readonly Settling _settling;
 
     // The same for every receiver.
     private readonly Lazy<Complex> _sourceEcho;
     private readonly Lazy<Vector[]> _brightest;
 
-    private Illumination(Antenna source, Pose sourcePose, Mouth mouth, PanelExchange exchange, IReadOnlyList<PosedPanel> panels, PanelSweeps solved)
+    private Illumination(Antenna source, Pose sourcePose, Mouth mouth, PanelExchange exchange, IReadOnlyList<PosedPanel> panels, PanelSweeps solved, Settling settling)
     {
-        (_source, _sourcePose, _mouth, _exchange, Panels, _solved) = (source, sourcePose, mouth, exchange, panels, solved);
+        (_source, _sourcePose, _mouth, _exchange, Panels, _solved, _settling) = (source, sourcePose, mouth, exchange, panels, solved, settling);
         _sourceEcho = new Lazy<Complex>(Echo, LazyThreadSafetyMode.PublicationOnly);
         _brightest = new Lazy<Vector[]>(() => Array.ConvertAll(solved.Currents, currents => currents.Centre()), LazyThreadSafetyMode.PublicationOnly);
     }
@@ -46,7 +41,7 @@ public sealed class Illumination
     public double Residue => _solved.Residue;
 
     /// <summary>Whether the currents have settled.</summary>
-    public bool IsSettled => Residue <= SettledResidue;
+    public bool IsSettled => Residue <= _settling.Residue;
 
     /// <summary>The currents in the panels' own frames: a start for the same panels in other poses. Worked out when asked for.</summary>
     public KnownCurrents Known => KnownCurrents.Of(Panels, _solved.Currents, _solved.ToCome, _solved.ToAndFro);
@@ -56,29 +51,31 @@ public sealed class Illumination
     /// <param name="sourcePose">Its pose.</param>
     /// <param name="panels">The panels that stand, in any number and pose, prepared for the antenna's frequency.</param>
     /// <param name="start">Currents to begin with, as for <see cref="With"/>.</param>
-    public static Illumination Of(Antenna source, Pose sourcePose, IReadOnlyList<PosedPanel> panels, KnownCurrents? start = null)
+    /// <param name="settling">When they have settled, here and wherever this is gone on from; null for <see cref="Settling.Fine"/>.</param>
+    public static Illumination Of(Antenna source, Pose sourcePose, IReadOnlyList<PosedPanel> panels, KnownCurrents? start = null, Settling? settling = null)
     {
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(panels);
+        settling ??= Settling.Fine;
         Mouth mouth = new(source, sourcePose);
         PanelExchange exchange = PanelExchange.Of(mouth, panels);
-        return new Illumination(source, sourcePose, mouth, exchange, panels, Solved(exchange, start));
+        return new Illumination(source, sourcePose, mouth, exchange, panels, Solved(exchange, start, settling), settling);
     }
 
     /// <summary>The same source with other panels, or the same ones elsewhere: what has not moved is not prepared anew.</summary>
     /// <param name="panels">The panels that stand now.</param>
     /// <param name="start">Currents of the same prepared panels in the same order to begin with: the nearer they are to the solution, the fewer sweeps.</param>
-    /// <returns>What <see cref="Of"/> would give; with a start, within what <see cref="SettledResidue"/> leaves open.</returns>
+    /// <returns>What <see cref="Of"/> would give; with a start, within what the settling leaves open.</returns>
     public Illumination With(IReadOnlyList<PosedPanel> panels, KnownCurrents? start = null)
     {
         ArgumentNullException.ThrowIfNull(panels);
         PanelExchange exchange = _exchange.With(panels);
-        return new Illumination(_source, _sourcePose, _mouth, exchange, panels, Solved(exchange, start));
+        return new Illumination(_source, _sourcePose, _mouth, exchange, panels, Solved(exchange, start, _settling), _settling);
     }
 
     /// <summary>The same for panels of which some have moved a moment ago: begins with what the others carry here, so that it is sooner done.</summary>
     /// <param name="panels">The panels that stand now.</param>
-    /// <returns>What <see cref="Of"/> would give, within what <see cref="SettledResidue"/> leaves open.</returns>
+    /// <returns>What <see cref="Of"/> would give, within what the settling leaves open.</returns>
     public Illumination Moved(IReadOnlyList<PosedPanel> panels)
     {
         ArgumentNullException.ThrowIfNull(panels);
@@ -95,10 +92,11 @@ public sealed class Illumination
         }
 
         PanelExchange exchange = _exchange.With(panels);
-        return new Illumination(_source, _sourcePose, _mouth, exchange, panels, PanelSweeps.Moved(exchange, kept, _solved.ToAndFro));
+        return new Illumination(_source, _sourcePose, _mouth, exchange, panels, PanelSweeps.Moved(exchange, kept, _solved.ToAndFro, _settling), _settling);
     }
 
-    private static PanelSweeps Solved(PanelExchange exchange, KnownCurrents? start) => start is null ? PanelSweeps.Run(exchange) : PanelSweeps.From(exchange, start);
+    private static PanelSweeps Solved(PanelExchange exchange, KnownCurrents? start, Settling settling) =>
+        start is null ? PanelSweeps.Run(exchange, settling) : PanelSweeps.From(exchange, start, settling);
 
     /// <summary>The wave delivered into a receiver's guide over the wave that the source's guide brings [-]; |.|² is the link.</summary>
     /// <inheritdoc cref="Parts"/>

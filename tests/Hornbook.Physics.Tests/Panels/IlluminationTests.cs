@@ -174,8 +174,23 @@ public sealed class IlluminationTests
         Illumination lit = Illumination.Of(LargeHorn, new Pose(new Vector(0.31, 0.0, 0.0)), [behind, before]);
 
         Assert.False(lit.IsSettled);
-        Assert.Equal(Illumination.MostSweeps, lit.Sweeps);
+        Assert.Equal(Settling.Fine.MostSweeps, lit.Sweeps);
         Assert.InRange(lit.Unsettled(Probe, Facing) / lit.Link(Probe, Facing).Magnitude, 0.01, 30.0);
+    }
+
+    [Theory]
+    [InlineData(0.05)]
+    [InlineData(0.1)]
+    public void Roughly_settled_is_sooner_done_and_off_by_what_may_be_missing(double gap)
+    {
+        PosedPanel[] plates = [.. new[] { 0.4, 0.4 + gap }.Select(x => Square(new Metal(), 0.1, new Pose(new Vector(x, 0.0, 0.0))))];
+        Illumination fine = Illumination.Of(LargeHorn, AtOrigin, plates), rough = Illumination.Of(LargeHorn, AtOrigin, plates, settling: Settling.Rough);
+
+        Assert.True(rough.IsSettled);
+        Assert.InRange(rough.Sweeps, 1, fine.Sweeps - 1);
+        Assert.InRange(rough.Residue, Settling.Fine.Residue, Settling.Rough.Residue);
+        Close.Relative(1.0, rough.Link(Probe, Facing).Magnitude / fine.Link(Probe, Facing).Magnitude, 2.0 * Settling.Rough.Residue);
+        Assert.Equal(rough.Link(Probe, Facing), rough.With(plates).Link(Probe, Facing));
     }
 
     [Fact]

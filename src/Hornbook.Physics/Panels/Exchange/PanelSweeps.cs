@@ -13,40 +13,41 @@ internal sealed record PanelSweeps(CurrentSamples[] Currents, CurrentSamples[] B
 {
     /// <summary>Sweeps from the dark until the currents have settled.</summary>
     /// <param name="exchange">The panels.</param>
-    /// <param name="settled">At what residue to stop [-].</param>
-    /// <param name="most">After how many sweeps to give up.</param>
-    internal static PanelSweeps Run(PanelExchange exchange, double settled = Illumination.SettledResidue, int most = Illumination.MostSweeps)
+    /// <param name="settling">When that is.</param>
+    internal static PanelSweeps Run(PanelExchange exchange, Settling settling)
     {
         Heard heard = new(exchange.Count);
         CurrentSamples[] dark = [.. Enumerable.Repeat(CurrentSamples.None, exchange.Count)], lit = exchange.Sweep(dark, heard);
         return exchange.Count < 2
             ? new PanelSweeps(lit, dark, 1, 0.0, 0.0, ToAndFro: false)
-            : new SweepRun(exchange, heard, new SweepRun.Beginning(dark, lit, 1.0, 1.0, AsTheyAre: SweepRun.Outwards, ToAndFro: false)).Until(settled, most);
+            : new SweepRun(exchange, heard, new SweepRun.Beginning(dark, lit, 1.0, 1.0, AsTheyAre: SweepRun.Outwards, ToAndFro: false)).Until(settling);
     }
 
     /// <summary>The same from currents near to the solution.</summary>
     /// <param name="exchange">The panels.</param>
     /// <param name="start">Their currents, and how they settled.</param>
-    internal static PanelSweeps From(PanelExchange exchange, KnownCurrents start)
+    /// <param name="settling">When they have settled.</param>
+    internal static PanelSweeps From(PanelExchange exchange, KnownCurrents start, Settling settling)
     {
         Heard heard = new(exchange.Count);
         CurrentSamples[] before = exchange.InPlace(start), after = exchange.Sweep(before, heard);
         return exchange.Count < 2
             ? new PanelSweeps(after, before, 1, 0.0, 0.0, ToAndFro: false)
             : new SweepRun(exchange, heard, new SweepRun.Beginning(before, after, Change(before, after), start.ToCome, AsTheyAre: 1, start.ToAndFro))
-                .Until(Illumination.SettledResidue, Illumination.MostSweeps);
+                .Until(settling);
     }
 
     /// <summary>The same where some panels have moved and others have not.</summary>
     /// <param name="exchange">The panels; two at least.</param>
     /// <param name="kept">The currents of those that have not moved; none of the others.</param>
     /// <param name="toAndFro">Whether they threw the wave to and fro before the move.</param>
-    internal static PanelSweeps Moved(PanelExchange exchange, CurrentSamples[] kept, bool toAndFro)
+    /// <param name="settling">When they have settled.</param>
+    internal static PanelSweeps Moved(PanelExchange exchange, CurrentSamples[] kept, bool toAndFro, Settling settling)
     {
         Heard heard = new(exchange.Count);
         (CurrentSamples[] before, CurrentSamples[] after) = exchange.SweepInwards(kept, heard);
         return new SweepRun(exchange, heard, new SweepRun.Beginning(before, after, Change(before, after), 1.0, AsTheyAre: SweepRun.Outwards, toAndFro))
-            .Until(Illumination.SettledResidue, Illumination.MostSweeps);
+            .Until(settling);
     }
 
     /// <summary>The change from one sweep to the next over the currents [-].</summary>

@@ -49,17 +49,16 @@ internal sealed class SweepRun
     private double Residue => _toCome * _changes[^1];
 
     /// <summary>Goes on until the currents have settled.</summary>
-    /// <param name="settled">At what residue to stop [-].</param>
-    /// <param name="most">After how many sweeps to give up.</param>
-    internal PanelSweeps Until(double settled, int most)
+    /// <param name="settling">When that is, and after how many sweeps to give up.</param>
+    internal PanelSweeps Until(Settling settling)
     {
-        while (Residue > settled && _count < most)
+        while (Residue > settling.Residue && _count < settling.MostSweeps)
         {
             Sweep();
         }
 
         // Where they do not settle, the sweep that came closest is the best there is; how far it is off is told by how the last ones went.
-        if (Residue > settled)
+        if (Residue > settling.Residue)
         {
             BackToBest();
         }

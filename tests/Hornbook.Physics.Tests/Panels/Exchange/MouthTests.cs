@@ -19,7 +19,7 @@ public static class MouthTests
     public static void What_it_receives_of_a_large_panel_is_what_summing_every_pair_gives()
     {
         PanelExchange exchange = PanelExchange.Of(new Mouth(LargeHorn, AtOrigin), [Plate]);
-        CurrentSamples currents = PanelSweeps.Run(exchange).Currents[0];
+        CurrentSamples currents = PanelSweeps.Run(exchange, Settling.Fine).Currents[0];
         Gen.Select(Gen.Double[-1.0, 1.0], Gen.Double[-0.5, 0.5], Gen.Double[-0.3, 0.3], Gen.Double[-3.0, 3.0], Gen.Double[-1.5, 1.5]).Where((x, y, _, _, _) => Math.Abs(x) > 0.05 || Math.Abs(y) > 0.2).Sample(
             (x, y, z, turn, roll) =>
             {

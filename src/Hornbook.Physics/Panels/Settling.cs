@@ -1,0 +1,13 @@
+namespace Hornbook.Physics.Panels;
+
+/// <summary>When panels that exchange their fields are taken to have settled.</summary>
+/// <param name="Residue">The share of the currents that may still be missing [-], root mean square; &gt; 0.</param>
+/// <param name="MostSweeps">After so many sweeps the bench is said not to settle; ≥ 1.</param>
+public sealed record Settling(double Residue, int MostSweeps)
+{
+    /// <summary>For readings: a fiftieth of a decibel of the currents.</summary>
+    public static Settling Fine { get; } = new(2e-3, 30);
+
+    /// <summary>For a search, whose cells leave some tenths of a decibel as well: a quarter of a decibel.</summary>
+    public static Settling Rough { get; } = new(3e-2, 10);
+}
