@@ -37,13 +37,13 @@ internal sealed class CourseWaves
     private readonly SortedDictionary<int, KnownCurrents> _known = [];
 
     private CourseWaves(Scene scene, IReadOnlyList<Setting> settings, CancellationToken cancellation) =>
-        (_scene, _settings, _cancellation) = (scene, settings, cancellation);
+        (_scene, _settings, _cancellation, _lit) = (scene, settings, cancellation, settings.All(setting => setting.Source == settings[0].Source && setting.Panels.SequenceEqual(settings[0].Panels)) ? scene.Light(settings[0].Source, settings[0].Panels) : null);
+    private readonly Illumination? _lit;
 
     /// <summary>Whether a course is worth it: long, steady, and with panels that must be solved anew at each setting.</summary>
     internal static bool IsFor(Scene scene, IReadOnlyList<Setting> settings) =>
         settings.Count >= FewestSettings
         && settings.All(setting => setting.Label.Length == 0 && IsAlike(settings[0], setting))
-        && settings.Any(setting => setting.Source != settings[0].Source || !setting.Panels.SequenceEqual(settings[0].Panels))
         && (scene.Plan.Table.Panel is not null || settings[0].Panels.Any(panel => panel.Stands));
 
     /// <summary>The waves of each setting, in their order.</summary>
@@ -123,9 +123,9 @@ internal sealed class CourseWaves
         Parallel.For(0, settings.Length, new ParallelOptions { CancellationToken = _cancellation }, i =>
         {
             Setting setting = _settings[settings[i]];
-            Illumination lit = _scene.Light(setting.Source, setting.Panels, Start(settings[i]));
+            Illumination lit = _lit ?? _scene.Light(setting.Source, setting.Panels, Start(settings[i]));
             found[i] = _scene.Waves(lit, setting.Receiver);
-            known[i] = lit.Panels.Count > 1 ? lit.Known : null;
+            known[i] = lit.Panels.Count > 1 && _lit is null ? lit.Known : null;
             progress?.Invoke(Interlocked.Increment(ref done) / (double)settings.Length);
         });
         for (int i = 0; i < settings.Length; i++)

@@ -11,4 +11,10 @@ internal enum CurrentKind
 
     /// <summary>Electric ones along z and magnetic ones along y, as in a mouth's own frame.</summary>
     Mouth,
+
+    /// <summary>Those along y and z, as in the plane of a flat panel.</summary>
+    Plane,
+
+    /// <summary>Electric ones along y and z, as in the plane of flat metal.</summary>
+    ElectricPlane,
 }

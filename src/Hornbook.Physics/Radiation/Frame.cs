@@ -20,6 +20,9 @@ internal readonly record struct Frame(Vector Origin, Vector Forward, Vector Left
     internal ComplexVector Turn(ComplexVector own) =>
         ComplexVector.Along(Forward, own.X) + ComplexVector.Along(Left, own.Y) + ComplexVector.Along(Up, own.Z);
 
+    /// <summary>The fields of this frame, in the frame that this one is given in.</summary>
+    internal FieldSample Turn(in FieldSample own) => new(Turn(own.Electric), Turn(own.Magnetic));
+
     /// <summary>A point of the frame that this one is given in, in this frame.</summary>
     internal Vector Own(Vector place) => Components(place - Origin);
 

@@ -40,7 +40,7 @@ internal struct GreenTerms<T>
         CurlMinusImaginary = T.MultiplyAdd(b, q, a);
         DirectReal = T.MultiplyAdd(q * q, a, -CurlMinusImaginary);
         DirectImaginary = T.MultiplyAdd(q * q, b, -CurlReal);
-        RadialReal = T.MultiplyAdd(T.All(-3.0), DirectReal, T.All(-2.0) * a);
-        RadialImaginary = T.MultiplyAdd(T.All(-3.0), DirectImaginary, T.All(-2.0) * b);
+        RadialReal = T.MultiplyAdd(T.All(-3.0), DirectReal, -(a + a));
+        RadialImaginary = T.MultiplyAdd(T.All(-3.0), DirectImaginary, -(b + b));
     }
 }

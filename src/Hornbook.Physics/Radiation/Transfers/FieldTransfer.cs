@@ -12,7 +12,7 @@ internal sealed class FieldTransfer
     internal const double UsualTolerance = 1e-4;
 
     // A phase of some hundred radians in floats is off by 2e-5 or so; nothing is lost beside this.
-    private const double ToleranceOfFloats = 3e-4;
+    private const double ToleranceOfFloats = 1e-4;
 
     private readonly OneWay _way;
 

@@ -27,6 +27,9 @@ internal sealed class OneWay
     private readonly bool _inFloats;
     private readonly bool _onlyMagnetic;
 
+    // For what is summed directly; null where the sources lie in no plane.
+    private readonly PlaneView? _plane;
+
     /// <summary>A transfer.</summary>
     /// <param name="sources">The body of the sources.</param>
     /// <param name="observers">The body of the observers.</param>
@@ -48,6 +51,7 @@ internal sealed class OneWay
         }
 
         BoxPair[] direct = [.. byKind[false]];
+        _plane = direct.Length > 0 ? PlaneView.Of(sources, observers) : null;
         int most = Math.Max(SampleTree.LeafCount, observers.Root.Count / FewestParts);
         _parts = [.. Parts(observers.Root, most).Select(box => ObserverPart.Of(box, _coarse, direct))];
     }
@@ -99,11 +103,13 @@ internal sealed class OneWay
         using Rented<ComplexVector> electric = new(count), dual = new(count);
         using Rented<double> channels = new(count * width), coefficients = new(_nodesBefore[^1] * width);
         (ComplexVector[] j, ComplexVector[] m, double[] all, double[] nodes) = (electric.Array, dual.Array, channels.Array, coefficients.Array);
-        Each((count + Piece - 1) / Piece, piece => Sort<T>(currents, piece * Piece, Math.Min(count, (piece + 1) * Piece), j, m, all));
         CurrentKind kind = currents.Kind;
+        Each((count + Piece - 1) / Piece, piece => Sort<T>(currents, _plane?.Axes, piece * Piece, Math.Min(count, (piece + 1) * Piece), j, m, all));
         Each(_coarse.Length, i => CoarseField<T, TField>.Fill(
             _coarse[i], _sources, _observers.Axes, all, kind, _wavenumber, nodes.AsSpan(_nodesBefore[i] * width, _coarse[i].SecondGrid!.Value.Count * width)));
-        Each(_parts.Length, i => AddPart<T, TField>(_parts[i], new CurrentSpans(_sources.Points, j.AsSpan(0, count), m.AsSpan(0, count), kind), nodes, fields.Span));
+        CurrentKind seen = _plane is null ? kind : PlaneView.Kind(electric.Span, dual.Span);
+        Each(_parts.Length, i => AddPart<T, TField>(
+            _parts[i], new CurrentSpans(_plane is null ? _sources.Points : _plane.Sources, j.AsSpan(0, count), m.AsSpan(0, count), seen), nodes, fields.Span));
     }
 
     private static IEnumerable<SampleBox> Parts(SampleBox box, int most) =>
@@ -123,9 +129,9 @@ internal sealed class OneWay
         }
     }
 
-    /// <summary>Currents to the order of the tree, as the kernel and as interpolation want them.</summary>
+    /// <summary>Currents to the order of the tree, as the kernel wants them, in the axes of their plane where they have one, and as interpolation does.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Sort<T>(CurrentSamples currents, int first, int end, Span<ComplexVector> electric, Span<ComplexVector> dual, Span<double> channels)
+    private void Sort<T>(CurrentSamples currents, Frame? plane, int first, int end, Span<ComplexVector> electric, Span<ComplexVector> dual, Span<double> channels)
         where T : unmanaged, ILanes<T>
     {
         ReadOnlySpan<int> order = _sources.Order;
@@ -134,6 +140,10 @@ internal sealed class OneWay
             electric[i] = currents.Electric[order[i]];
             dual[i] = currents.Dual[order[i]];
             Channels<T>.Write(electric[i], dual[i], channels[(i * Channels<T>.Width)..]);
+            if (plane is { } axes)
+            {
+                (electric[i], dual[i]) = (axes.Own(electric[i]), axes.Own(dual[i]));
+            }
         }
     }
 
@@ -150,16 +160,18 @@ internal sealed class OneWay
             AddCoarse<T>(_coarse[i], part.Box, coefficients[(_nodesBefore[i] * width)..], sums.Span);
         }
 
+        using Rented<FieldSample> direct = new(part.Box.Count);
+        direct.Span.Clear();
+        foreach (BoxPair pair in part.Direct)
+        {
+            AddDirect<TField>(currents.Slice(pair.First.First, pair.First.Count), part.Box, part.Box.Holds(pair.Second) ? pair.Second : part.Box, direct.Span);
+        }
+
         for (int i = 0; i < part.Box.Count; i++)
         {
             (ComplexVector e, ComplexVector h) = Channels<T>.Read(sums.Span[(i * width)..]);
             ref FieldSample sum = ref fields[_observers.Order[part.Box.First + i]];
-            sum = sum.Plus(new FieldSample(e, h));
-        }
-
-        foreach (BoxPair pair in part.Direct)
-        {
-            AddDirect<TField>(currents.Slice(pair.First.First, pair.First.Count), part.Box.Holds(pair.Second) ? pair.Second : part.Box, fields);
+            sum = sum.Plus(new FieldSample(e, h)).Plus(_plane is null ? direct.Span[i] : _plane.Axes.Turn(direct.Span[i]));
         }
     }
 
@@ -176,14 +188,15 @@ internal sealed class OneWay
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void AddDirect<T>(CurrentSpans currents, SampleBox box, Span<FieldSample> fields)
+    private void AddDirect<T>(CurrentSpans currents, SampleBox part, SampleBox box, Span<FieldSample> sums)
         where T : unmanaged, ILanes<T>
     {
         using Rented<FieldSample> room = new(box.Count);
-        FieldKernel<T>.Evaluate(currents, _wavenumber, _observers.Points.Slice(box.First, box.Count), room.Span, _onlyMagnetic);
+        ReadOnlySpan<Vector> observers = _plane is null ? _observers.Points : _plane.Observers;
+        FieldKernel<T>.Evaluate(currents, _wavenumber, observers.Slice(box.First, box.Count), room.Span, _onlyMagnetic);
         for (int i = 0; i < box.Count; i++)
         {
-            ref FieldSample sum = ref fields[_observers.Order[box.First + i]];
+            ref FieldSample sum = ref sums[box.First - part.First + i];
             sum = sum.Plus(room.Span[i]);
         }
     }
