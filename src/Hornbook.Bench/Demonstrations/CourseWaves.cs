@@ -11,7 +11,8 @@ namespace Hornbook.Bench.Demonstrations;
 /// While something is moved steadily, the waves are smooth functions of it. They are solved at a few settings, then half-way between two of them wherever interpolation did not foresee
 /// what is found there, until it does everywhere. Between the solved ones lies the polynomial through the nearest six, since where waves resonate the solved settings crowd, and what is
 /// smooth over all of them does badly beside the crowd. Once may be luck: a wave that repeats itself from one solved setting to the next looks as if it stood still. So the polynomial
-/// through the nearest four must say the same. Where panels throw waves to and fro, the currents are interpolated too, and the sweeps begin with them.
+/// through the nearest four must say the same. Where panels throw waves to and fro, the currents are interpolated too, and the sweeps begin with them. Where only the receiver moves,
+/// the panels are solved once, and what it receives is read at a few settings in the same way.
 /// </remarks>
 internal sealed class CourseWaves
 {
@@ -36,11 +37,17 @@ internal sealed class CourseWaves
     private readonly SortedDictionary<int, PanelWaves> _solved = [];
     private readonly SortedDictionary<int, KnownCurrents> _known = [];
 
-    private CourseWaves(Scene scene, IReadOnlyList<Setting> settings, CancellationToken cancellation) =>
-        (_scene, _settings, _cancellation, _lit) = (scene, settings, cancellation, settings.All(setting => setting.Source == settings[0].Source && setting.Panels.SequenceEqual(settings[0].Panels)) ? scene.Light(settings[0].Source, settings[0].Panels) : null);
+    // Where only the receiver moves: the same at every setting.
     private readonly Illumination? _lit;
 
-    /// <summary>Whether a course is worth it: long, steady, and with panels that must be solved anew at each setting.</summary>
+    private CourseWaves(Scene scene, IReadOnlyList<Setting> settings, CancellationToken cancellation)
+    {
+        (_scene, _settings, _cancellation) = (scene, settings, cancellation);
+        Setting first = settings[0];
+        _lit = settings.All(setting => setting.Source == first.Source && setting.Panels.SequenceEqual(first.Panels)) ? scene.Light(first.Source, first.Panels) : null;
+    }
+
+    /// <summary>Whether a course is worth it: long, steady, and with panels that must be solved, or read, anew at each setting.</summary>
     internal static bool IsFor(Scene scene, IReadOnlyList<Setting> settings) =>
         settings.Count >= FewestSettings
         && settings.All(setting => setting.Label.Length == 0 && IsAlike(settings[0], setting))
