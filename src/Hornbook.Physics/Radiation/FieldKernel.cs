@@ -16,7 +16,7 @@ internal static class FieldKernel<T>
     private const int StripLength = 32;
     private const int Components = VectorLanes<T>.Components;
 
-    // Of bytes. Registers that lie across two lines take twice as long to keep and to fetch: a seventh of the whole.
+    // Of bytes. Registers that lie across two lines take longer to keep and to fetch: a tenth of the whole.
     private const int CacheLine = 64;
 
     /// <summary>E and H at points; there is room for as many fields.</summary>

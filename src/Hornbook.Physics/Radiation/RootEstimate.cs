@@ -12,8 +12,10 @@ internal static class RootEstimate
     internal static (T Root, T Inverse) Refined<T>(T value, T estimate)
         where T : unmanaged, ILanes<T>
     {
-        T root = value * estimate;
-        T inverse = T.All(0.5) * estimate * T.MultiplyAdd(-root, estimate, T.All(3.0));
-        return (value * inverse, inverse);
+        T root = value * estimate, half = T.All(0.5) * estimate;
+        T missing = T.MultiplyAdd(-half, root, T.All(0.5));
+        root = T.MultiplyAdd(root, missing, root);
+        half = T.MultiplyAdd(half, missing, half);
+        return (T.MultiplyAdd(T.MultiplyAdd(-root, root, value), half, root), half + half);
     }
 }

@@ -11,7 +11,7 @@ internal sealed class FieldTransfer
     /// <summary>−80 dB.</summary>
     internal const double UsualTolerance = 1e-4;
 
-    // A phase of some hundred radians in floats is off by 2e-5 or so; nothing is lost beside this.
+    // A phase of some hundred radians in floats is off by 2e-5 or so, a fifth of this.
     private const double ToleranceOfFloats = 1e-4;
 
     private readonly OneWay _way;
