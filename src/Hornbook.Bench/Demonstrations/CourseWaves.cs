@@ -100,6 +100,7 @@ internal sealed class CourseWaves
     private double Miss(int setting, Complex foreseen, PanelWaves found, double strongest) =>
         (found.Sum - foreseen).Magnitude / ((Tolerance * Wave(setting, found).Magnitude) + (Floor * strongest));
 
+    /// <summary>Whether both interpolations say the same half-way between two settings.</summary>
     private bool IsSure(Gap gap, double strongest) => Miss(gap.Middle, Between(gap.Middle, FewerSide).Sum, Between(gap.Middle), strongest) <= 1.0;
 
     /// <summary>Whether a gap needs no more, since what was missed in its middle is solved now: little was missed, or so much less than in the gap of twice the size that little is left for its halves.</summary>

@@ -104,7 +104,7 @@ internal sealed class OneWay
         using Rented<double> channels = new(count * width), coefficients = new(_nodesBefore[^1] * width);
         (ComplexVector[] j, ComplexVector[] m, double[] all, double[] nodes) = (electric.Array, dual.Array, channels.Array, coefficients.Array);
         CurrentKind kind = currents.Kind;
-        Each((count + Piece - 1) / Piece, piece => Sort<T>(currents, _plane?.Axes, piece * Piece, Math.Min(count, (piece + 1) * Piece), j, m, all));
+        Each((count + Piece - 1) / Piece, piece => Sort<T>(currents, piece * Piece, Math.Min(count, (piece + 1) * Piece), j, m, all));
         Each(_coarse.Length, i => CoarseField<T, TField>.Fill(
             _coarse[i], _sources, _observers.Axes, all, kind, _wavenumber, nodes.AsSpan(_nodesBefore[i] * width, _coarse[i].SecondGrid!.Value.Count * width)));
         CurrentKind seen = _plane is null ? kind : PlaneView.Kind(electric.Span, dual.Span);
@@ -129,9 +129,9 @@ internal sealed class OneWay
         }
     }
 
-    /// <summary>Currents to the order of the tree, as the kernel wants them, in the axes of their plane where they have one, and as interpolation does.</summary>
+    /// <summary>Currents to the order of the tree: as the kernel wants them, seen from their plane where they have one, and as interpolation does.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Sort<T>(CurrentSamples currents, Frame? plane, int first, int end, Span<ComplexVector> electric, Span<ComplexVector> dual, Span<double> channels)
+    private void Sort<T>(CurrentSamples currents, int first, int end, Span<ComplexVector> electric, Span<ComplexVector> dual, Span<double> channels)
         where T : unmanaged, ILanes<T>
     {
         ReadOnlySpan<int> order = _sources.Order;
@@ -140,9 +140,9 @@ internal sealed class OneWay
             electric[i] = currents.Electric[order[i]];
             dual[i] = currents.Dual[order[i]];
             Channels<T>.Write(electric[i], dual[i], channels[(i * Channels<T>.Width)..]);
-            if (plane is { } axes)
+            if (_plane is not null)
             {
-                (electric[i], dual[i]) = (axes.Own(electric[i]), axes.Own(dual[i]));
+                (electric[i], dual[i]) = (_plane.Axes.Own(electric[i]), _plane.Axes.Own(dual[i]));
             }
         }
     }

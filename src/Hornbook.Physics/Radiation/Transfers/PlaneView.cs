@@ -30,7 +30,7 @@ internal sealed class PlaneView
             return null;
         }
 
-        // A tree has its longest side first and no more hands than it needs.
+        // The axes of a tree are sorted by the sides of the body, whichever hand that makes.
         Frame tree = sources.Axes, axes = new(tree.Origin, tree.Up, tree.Forward, Vector.Cross(tree.Up, tree.Forward));
         return new PlaneView(axes, Seen(axes, sources.Points), Seen(axes, observers.Points));
     }
