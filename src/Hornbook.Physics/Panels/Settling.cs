@@ -2,9 +2,13 @@ namespace Hornbook.Physics.Panels;
 
 /// <summary>When panels that exchange their fields are taken to have settled.</summary>
 /// <param name="Residue">The share of the currents that may still be missing [-], root mean square; &gt; 0.</param>
-/// <param name="MostSweeps">After so many sweeps the bench is said not to settle; ≥ 1.</param>
+/// <param name="MostSweeps">After so many sweeps the bench is said not to settle; the first is always made.</param>
+/// <exception cref="ArgumentOutOfRangeException">The residue is not positive.</exception>
 public sealed record Settling(double Residue, int MostSweeps)
 {
+    /// <summary>The share of the currents that may still be missing [-].</summary>
+    public double Residue { get; } = Require.Positive(Residue);
+
     /// <summary>For readings: a fiftieth of a decibel of the currents.</summary>
     public static Settling Fine { get; } = new(2e-3, 30);
 

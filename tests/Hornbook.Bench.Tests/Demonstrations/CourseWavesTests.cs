@@ -22,6 +22,7 @@ public sealed class CourseWavesTests
     public void What_lies_between_the_settings_solved_is_as_if_it_had_been_solved() =>
         Gen.Select(Gen.Double[-0.3, 0.0], Gen.Double[0.05, 0.3], Gen.Int[40, 120]).Sample(IsAsIfSolved, iter: 40);
 
+    // Found at random, where settings solved in the middle of each gap had been enough: 0.07, 0.2 and 0.09 dB off.
     [Theory]
     [InlineData(0.0, 0.2143841431578875, 56)]
     [InlineData(0.0, 0.2749329783300073, 69)]

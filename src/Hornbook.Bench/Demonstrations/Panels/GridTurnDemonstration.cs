@@ -14,6 +14,9 @@ namespace Hornbook.Bench.Demonstrations.Panels;
 public sealed record GridTurnDemonstration(string Name, string Grid, double From, double To, int Points)
     : GridRollDemonstration(Name, Grid, From, To, Points)
 {
+    // So near to it [rad] a hand calls it the same direction.
+    private const double OfOneDirection = 10.0 * Math.PI / 180.0;
+
     /// <inheritdoc/>
     public override string Act => "the grid is rolled in its own plane";
 
@@ -44,5 +47,15 @@ public sealed record GridTurnDemonstration(string Name, string Grid, double From
 
     internal override string Heard(Scene scene, Curve curve, Evaluation evaluation) =>
         $"As you roll the grid, the tone {Hearing.Goes(curve)} from {Hearing.At(curve, curve.Strongest)}, strips across the field, "
-        + $"to {Hearing.At(curve, curve.Weakest)}, strips along it: {Hearing.Steps(curve)}.";
+        + $"to {Hearing.At(curve, curve.Weakest)}{WhereWeakest(curve)}: {Hearing.Steps(curve)}.";
+
+    // A small grid lets so much of the wave go round that least is left elsewhere: where that cancels what passes.
+    private static string WhereWeakest(Curve curve)
+    {
+        double FromAlong(CurvePoint point) => Math.Abs(Math.IEEERemainder(point.Setting.At - curve.Strongest.Setting.At - (0.5 * Math.PI), Math.PI));
+        CurvePoint along = curve.Points.MinBy(FromAlong)!;
+        return FromAlong(curve.Weakest) <= OfOneDirection ? ", strips along it"
+            : FromAlong(along) <= OfOneDirection ? $" and not where they lie along it, {Hearing.At(curve, along)}, since some of the wave goes round the grid"
+            : string.Empty;
+    }
 }

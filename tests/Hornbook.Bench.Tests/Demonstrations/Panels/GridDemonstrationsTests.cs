@@ -44,6 +44,16 @@ public sealed class GridDemonstrationsTests
         Assert.True(shares[0] < 3e-3);
     }
 
+    [Theory]
+    [InlineData(0.3, 90.0, ", strips along it:")] // wider than the beam
+    [InlineData(0.1, 90.0, " and not where they lie along it, ")] // narrower: most goes round
+    [InlineData(0.1, 60.0, "^((?!along it).)*$")] // they never lie along it
+    public void It_is_said_where_least_is_left_and_whether_the_strips_lie_along_the_field_there(double side, double over, string said)
+    {
+        BenchPlan plan = Fine with { Panels = [Fine.Panels[0] with { Panel = new Panel(new RectangularSurface(side, side), new StripGrid(1e-3, 0.5e-3)) }] };
+        Assert.Matches(said, Predicting.Of(plan, new GridTurnDemonstration("g", "strips", 90.0 * Degree, (90.0 - over) * Degree, 19)).Heard);
+    }
+
     [Fact]
     public void Between_crossed_ones_a_quarter_comes_back_at_45_degrees_and_nothing_along_and_across()
     {

@@ -150,8 +150,8 @@ public static class FieldTransferTests
             FieldSample[] doubles = new FieldSample[b.Points.Length], floats = new FieldSample[b.Points.Length];
             new OneWay(a.Tree, b.Tree, pairs, Wavenumber, cost).Add(currents, doubles);
             new OneWay(a.Tree, b.Tree, pairs, Wavenumber, cost, inFloats: true).Add(currents, floats);
-            // derived: floats have 24 bits, 6e-8, and phases of 700 radians are rounded some times: 1e-4 at the very most, less in the mean.
-            Assert.InRange(FieldErrors.Largest(doubles, floats), 1e-9, 1e-4);
+            // derived: floats have 24 bits, 6e-8, and phases of 700 radians are rounded some times: 1e-4 if all rounded alike. Seen below a fifth of that, with registers of any width; they are used from 1e-4 on.
+            Assert.InRange(FieldErrors.Largest(doubles, floats), 1e-9, 2e-5);
         }
 
         [Fact]
