@@ -2,8 +2,8 @@ namespace Hornbook.Physics.Radiation;
 
 /// <summary>Currents as the kernel walks them, wherever they are kept.</summary>
 /// <param name="points">Places [m], length n.</param>
-/// <param name="electric">J dS [A m], length n.</param>
-/// <param name="dual">jM dS/η [A m], length n.</param>
+/// <param name="electric">J dS [A m], length n; or n of each of several sets, set after set.</param>
+/// <param name="dual">jM dS/η [A m], as many.</param>
 /// <param name="kind">What can be other than zero.</param>
 internal readonly ref struct CurrentSpans(
     ReadOnlySpan<Vector> points, ReadOnlySpan<ComplexVector> electric, ReadOnlySpan<ComplexVector> dual, CurrentKind kind)
@@ -11,16 +11,22 @@ internal readonly ref struct CurrentSpans(
     /// <summary>Places [m], length n.</summary>
     internal ReadOnlySpan<Vector> Points { get; } = points;
 
-    /// <summary>J dS [A m], length n.</summary>
+    /// <summary>J dS [A m], length n for each set.</summary>
     internal ReadOnlySpan<ComplexVector> Electric { get; } = electric;
 
-    /// <summary>jM dS/η [A m], length n.</summary>
+    /// <summary>jM dS/η [A m], length n for each set.</summary>
     internal ReadOnlySpan<ComplexVector> Dual { get; } = dual;
 
     /// <summary>What can be other than zero.</summary>
     internal CurrentKind Kind { get; } = kind;
 
-    /// <summary>Some of them, one after another.</summary>
-    internal CurrentSpans Slice(int first, int length) =>
-        new(Points.Slice(first, length), Electric.Slice(first, length), Dual.Slice(first, length), Kind);
+    /// <summary>How many currents there are at each place.</summary>
+    internal int Sets => Points.IsEmpty ? 0 : Electric.Length / Points.Length;
+
+    /// <summary>Some of one set, one after another.</summary>
+    internal CurrentSpans Slice(int first, int length, int set = 0)
+    {
+        int at = (set * Points.Length) + first;
+        return new(Points.Slice(first, length), Electric.Slice(at, length), Dual.Slice(at, length), Kind);
+    }
 }

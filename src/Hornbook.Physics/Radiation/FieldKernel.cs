@@ -16,6 +16,9 @@ internal static class FieldKernel<T>
     private const int StripLength = 32;
     private const int Components = VectorLanes<T>.Components;
 
+    // Sums of one set of currents: E and H.
+    private const int SetLength = 2 * Components;
+
     // Of bytes. Registers that lie across two lines take longer to keep and to fetch: a tenth of the whole.
     private const int CacheLine = 64;
 
@@ -23,29 +26,35 @@ internal static class FieldKernel<T>
     internal static void Evaluate(CurrentSamples currents, double wavenumber, ReadOnlySpan<Vector> points, Span<FieldSample> fields) =>
         Evaluate(currents.Spans, wavenumber, points, fields);
 
-    /// <summary>The same, of currents wherever they are kept.</summary>
+    /// <summary>The same, of currents wherever they are kept; of several sets at the same places, what lies between a place and an observer is worked out once for all.</summary>
     /// <param name="currents">Sources.</param>
     /// <param name="wavenumber">k [1/m].</param>
-    /// <param name="points">Observers [m].</param>
-    /// <param name="fields">Filled.</param>
-    /// <param name="onlyMagnetic">Whether H is enough: E is then left out where that saves work.</param>
-    internal static void Evaluate(CurrentSpans currents, double wavenumber, ReadOnlySpan<Vector> points, Span<FieldSample> fields, bool onlyMagnetic = false)
+    /// <param name="points">Observers [m], length n.</param>
+    /// <param name="fields">Filled: n of each set, set after set.</param>
+    /// <param name="part">What is asked for.</param>
+    internal static void Evaluate(CurrentSpans currents, double wavenumber, ReadOnlySpan<Vector> points, Span<FieldSample> fields, FieldPart part = FieldPart.Whole)
     {
         Span<GreenTerms<T>> strip = Aligned(stackalloc byte[(StripLength * Unsafe.SizeOf<GreenTerms<T>>()) + CacheLine]);
-        Span<T> sums = stackalloc T[2 * Components];
-        Span<double> lanes = stackalloc double[2 * Components * T.Count];
+        Span<T> sums = stackalloc T[currents.Sets * SetLength];
+        Span<double> lanes = stackalloc double[SetLength * T.Count];
         for (int first = 0; first < points.Length; first += T.Count)
         {
             VectorLanes<T>.Gather(points[first..], 1.0, lanes);
             sums.Clear();
             for (int s = 0; s < currents.Points.Length; s += StripLength)
             {
-                CurrentSpans some = currents.Slice(s, Math.Min(StripLength, currents.Points.Length - s));
-                Fill(strip[..some.Points.Length], some.Points, lanes, wavenumber);
-                Add(strip[..some.Points.Length], some, onlyMagnetic, sums);
+                int length = Math.Min(StripLength, currents.Points.Length - s);
+                Fill(strip[..length], currents.Points.Slice(s, length), lanes, wavenumber);
+                for (int set = 0; set < currents.Sets; set++)
+                {
+                    Add(strip[..length], currents.Slice(s, length, set), part, sums.Slice(set * SetLength, SetLength));
+                }
             }
 
-            Scatter(sums, wavenumber, lanes, fields[first..]);
+            for (int set = 0; set < currents.Sets; set++)
+            {
+                Scatter(sums.Slice(set * SetLength, SetLength), wavenumber, lanes, fields.Slice((set * points.Length) + first, Math.Min(T.Count, points.Length - first)));
+            }
         }
     }
 
@@ -72,7 +81,7 @@ internal static class FieldKernel<T>
     }
 
     /// <summary>Second pass: E from J with jM/η as its dual, jηH from jM/η with J as its dual. One formula for both, or a short one where it will do.</summary>
-    private static void Add(ReadOnlySpan<GreenTerms<T>> strip, CurrentSpans currents, bool onlyMagnetic, Span<T> sums)
+    private static void Add(ReadOnlySpan<GreenTerms<T>> strip, CurrentSpans currents, FieldPart part, Span<T> sums)
     {
         switch (currents.Kind)
         {
@@ -85,8 +94,11 @@ internal static class FieldKernel<T>
             case CurrentKind.ElectricPlane:
                 PlaneSums<T>.AddElectric(strip, currents.Electric, sums);
                 break;
+            case CurrentKind.Plane when part == FieldPart.MagneticAlong:
+                PlaneSums<T>.AddAlong(strip, currents.Dual, currents.Electric, sums[Components..]);
+                break;
             case CurrentKind.Plane:
-                if (!onlyMagnetic)
+                if (part == FieldPart.Whole)
                 {
                     PlaneSums<T>.Add(strip, currents.Electric, currents.Dual, sums[..Components]);
                 }
@@ -94,7 +106,7 @@ internal static class FieldKernel<T>
                 PlaneSums<T>.Add(strip, currents.Dual, currents.Electric, sums[Components..]);
                 break;
             default:
-                if (!onlyMagnetic)
+                if (part == FieldPart.Whole)
                 {
                     CurrentSums<T>.Add(strip, currents.Electric, currents.Dual, sums[..Components]);
                 }
@@ -109,7 +121,7 @@ internal static class FieldKernel<T>
     {
         VectorLanes<T>.Spread(sums, lanes);
         double scale = wavenumber * wavenumber / (4.0 * Math.PI);
-        for (int i = 0; i < Math.Min(T.Count, fields.Length); i++)
+        for (int i = 0; i < fields.Length; i++)
         {
             ComplexVector electric = VectorLanes<T>.Phasor(lanes, i);
             ComplexVector magnetic = VectorLanes<T>.Phasor(lanes[(Components * T.Count)..], i);

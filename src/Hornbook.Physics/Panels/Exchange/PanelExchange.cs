@@ -100,7 +100,7 @@ internal sealed class PanelExchange
             }
         }
 
-        return _panels[panel].Place.Answer(arrivals);
+        return _panels[panel].Place.Answer(arrivals, _panels[panel].ToSource);
     }
 
     private static Complex Echo(PanelInPlace place, ReadOnlySpan<FieldSample> light, CurrentSamples currents)
@@ -134,5 +134,17 @@ internal sealed class PanelExchange
     /// <param name="Place">Where it stands.</param>
     /// <param name="FromSource">What comes straight from the source.</param>
     /// <param name="FromOthers">The way from each other panel; nothing at its own place.</param>
-    private sealed record Standing(PanelInPlace Place, Arrivals FromSource, Way?[] FromOthers);
+    private sealed record Standing(PanelInPlace Place, Arrivals FromSource, Way?[] FromOthers)
+    {
+        private readonly Lazy<FaceAnswer?> _toSource = new(() => SourceOnly(Place, FromSource, FromOthers), LazyThreadSafetyMode.PublicationOnly);
+
+        /// <summary>The answer on a face that meets nothing but the light of the source, sweep after sweep; null where there is none.</summary>
+        internal FaceAnswer? ToSource => _toSource.Value;
+
+        private static FaceAnswer? SourceOnly(PanelInPlace place, Arrivals light, Way?[] others)
+        {
+            SheetFace[] faces = [.. Enum.GetValues<SheetFace>().Where(face => !light.On(face).IsEmpty && !others.Any(way => way?.Meets(face) ?? false))];
+            return faces.Length == 1 && others.Any(way => way is not null) ? place.Answer(light, faces[0]) : null;
+        }
+    }
 }

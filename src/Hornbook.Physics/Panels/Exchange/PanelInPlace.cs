@@ -76,14 +76,30 @@ internal sealed class PanelInPlace
 
     /// <summary>The currents that the panel answers with.</summary>
     /// <param name="arrivals">The fields that arrive.</param>
-    internal CurrentSamples Answer(Arrivals arrivals)
+    /// <param name="known">What it answers to those on one face, where that is known.</param>
+    internal CurrentSamples Answer(Arrivals arrivals, FaceAnswer? known = null)
     {
-        int count = _part.Cells.Length;
-        ComplexVector[] electric = new ComplexVector[count];
-        ComplexVector[] magnetic = new ComplexVector[count];
-        Add(arrivals, SheetFace.Front, electric, magnetic);
-        Add(arrivals, SheetFace.Back, electric, magnetic);
+        ComplexVector[] electric = known is null ? new ComplexVector[_part.Cells.Length] : [.. known.Electric];
+        ComplexVector[] magnetic = known is null ? new ComplexVector[_part.Cells.Length] : [.. known.Magnetic];
+        if (known?.Face != SheetFace.Front)
+        {
+            Add(arrivals, SheetFace.Front, electric, magnetic);
+        }
+
+        if (known?.Face != SheetFace.Back)
+        {
+            Add(arrivals, SheetFace.Back, electric, magnetic);
+        }
+
         return _images.Whole(Cells.Points, electric, magnetic);
+    }
+
+    /// <summary>What the panel answers to those that meet one face.</summary>
+    internal FaceAnswer Answer(Arrivals arrivals, SheetFace face)
+    {
+        FaceAnswer answer = new(face, new ComplexVector[_part.Cells.Length], new ComplexVector[_part.Cells.Length]);
+        Add(arrivals, face, answer.Electric, answer.Magnetic);
+        return answer;
     }
 
     /// <inheritdoc cref="PanelImages.Sum"/>

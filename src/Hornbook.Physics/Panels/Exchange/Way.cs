@@ -31,6 +31,9 @@ internal sealed class Way
         return new Way(panel, [.. legs.Where(leg => leg.Leg is not null).Select(leg => (leg.Face, leg.Leg!))]);
     }
 
+    /// <summary>Whether anything of it may meet a face.</summary>
+    internal bool Meets(SheetFace face) => !_panel.IsFlat || _legs.Any(leg => leg.Face == face);
+
     /// <summary>Adds the field of the whole body's currents to what arrives.</summary>
     internal void Add(CurrentSamples currents, Arrivals arrivals)
     {

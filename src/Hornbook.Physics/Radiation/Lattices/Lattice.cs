@@ -20,6 +20,12 @@ internal sealed record Lattice(Vector First, Vector Column, Vector Row, int Colu
     /// <summary>Its longer side [m].</summary>
     internal double Side => Math.Max(Column.Length * Columns, Row.Length * Rows);
 
+    /// <summary>Out of its plane, of length one.</summary>
+    internal Vector Normal => Vector.Cross(Column, Row) * (1.0 / Vector.Cross(Column, Row).Length);
+
+    /// <summary>Whether a quarter turn about its middle takes it into itself; half a turn always does.</summary>
+    internal bool IsSquare => Columns == Rows && IsNear(Vector.Cross(Normal, Column) * Columns, Row * Rows, this);
+
     /// <summary>The lattice on which points lie, row after row; null where they lie on none.</summary>
     internal static Lattice? Of(ReadOnlySpan<Vector> points)
     {
@@ -37,6 +43,21 @@ internal sealed record Lattice(Vector First, Vector Column, Vector Row, int Colu
 
     /// <summary>The place in a column of a row [m].</summary>
     internal Vector Place(int column, int row) => First + (Column * column) + (Row * row);
+
+    /// <summary>Which place takes the place of one when all are turned about the middle, from columns to rows.</summary>
+    /// <param name="place">Its number, row after row.</param>
+    /// <param name="quarters">Of a turn; 0 and 2, and 1 and 3 where it <see cref="IsSquare"/>.</param>
+    internal int Turned(int place, int quarters)
+    {
+        (int column, int row) = (place % Columns, place / Columns);
+        return quarters switch
+        {
+            0 => place,
+            1 => (column * Columns) + Columns - 1 - row,
+            2 => Count - 1 - place,
+            _ => ((Columns - 1 - column) * Columns) + row,
+        };
+    }
 
     /// <summary>The same places counted so that the steps are those of another lattice: null where they are not, whichever end is counted from.</summary>
     internal Lattice? CountedAs(Lattice other)

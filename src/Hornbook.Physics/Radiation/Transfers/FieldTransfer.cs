@@ -26,15 +26,15 @@ internal sealed class FieldTransfer
     /// <param name="observers">Samples of the other; none at the place of one of the first.</param>
     /// <param name="wavenumber">k = 2π/λ [1/m]; finite, &gt; 0.</param>
     /// <param name="tolerance">Error of the field over the largest field there, of currents as they come [-]; 1e-8 to 0.1.</param>
-    /// <param name="onlyMagnetic">Whether H is enough: E is then not that of all currents.</param>
+    /// <param name="part">What is asked for.</param>
     /// <exception cref="ArgumentOutOfRangeException">The wavenumber or the tolerance is out of its range.</exception>
-    internal static FieldTransfer Between(SampleTree sources, SampleTree observers, double wavenumber, double tolerance = UsualTolerance, bool onlyMagnetic = false)
+    internal static FieldTransfer Between(SampleTree sources, SampleTree observers, double wavenumber, double tolerance = UsualTolerance, FieldPart part = FieldPart.Whole)
     {
         Require.Positive(wavenumber);
         Require.Within(tolerance, 1e-8, 0.1);
         bool inFloats = tolerance >= ToleranceOfFloats;
         (BoxPair[] pairs, double cost) = TransferPlan.Of(sources, observers, wavenumber, -Math.Log(tolerance), inFloats);
-        return new FieldTransfer(new OneWay(sources, observers, pairs, wavenumber, cost, inFloats, onlyMagnetic), TransferPlan.DirectCost(sources, observers, inFloats) / cost);
+        return new FieldTransfer(new OneWay(sources, observers, pairs, wavenumber, cost, inFloats, part), TransferPlan.DirectCost(sources, observers, inFloats) / cost);
     }
 
     /// <summary>Adds E and H of currents at the samples of the one body to the fields at the samples of the other.</summary>

@@ -25,7 +25,7 @@ internal sealed class OneWay
     private readonly double _wavenumber;
     private readonly bool _isShared;
     private readonly bool _inFloats;
-    private readonly bool _onlyMagnetic;
+    private readonly FieldPart _part;
 
     // For what is summed directly; null where the sources lie in no plane.
     private readonly PlaneView? _plane;
@@ -37,10 +37,10 @@ internal sealed class OneWay
     /// <param name="wavenumber">k [1/m].</param>
     /// <param name="cost">What it will take on one core [ns].</param>
     /// <param name="inFloats">Whether fields are summed in single precision: twice as many in a register, to a few parts in a hundred thousand.</param>
-    /// <param name="onlyMagnetic">Whether H is enough: E is then not that of all currents.</param>
-    internal OneWay(SampleTree sources, SampleTree observers, IEnumerable<BoxPair> pairs, double wavenumber, double cost, bool inFloats = false, bool onlyMagnetic = false)
+    /// <param name="part">What is asked for.</param>
+    internal OneWay(SampleTree sources, SampleTree observers, IEnumerable<BoxPair> pairs, double wavenumber, double cost, bool inFloats = false, FieldPart part = FieldPart.Whole)
     {
-        _onlyMagnetic = onlyMagnetic;
+        _part = part;
         (_sources, _observers, _wavenumber, _isShared, _inFloats) = (sources, observers, wavenumber, cost > WorthSharing, inFloats);
         ILookup<bool, BoxPair> byKind = pairs.ToLookup(p => p.IsCoarse);
         _coarse = [.. byKind[true]];
@@ -193,7 +193,7 @@ internal sealed class OneWay
     {
         using Rented<FieldSample> room = new(box.Count);
         ReadOnlySpan<Vector> observers = _plane is null ? _observers.Points : _plane.Observers;
-        FieldKernel<T>.Evaluate(currents, _wavenumber, observers.Slice(box.First, box.Count), room.Span, _onlyMagnetic);
+        FieldKernel<T>.Evaluate(currents, _wavenumber, observers.Slice(box.First, box.Count), room.Span, _part);
         for (int i = 0; i < box.Count; i++)
         {
             ref FieldSample sum = ref sums[box.First - part.First + i];

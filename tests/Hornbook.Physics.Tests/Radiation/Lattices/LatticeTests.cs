@@ -44,6 +44,26 @@ public static class LatticeTests
     }
 
     [Fact]
+    public static void A_turn_about_the_middle_takes_places_to_places_half_a_turn_always_and_a_quarter_where_it_is_square() =>
+        Gen.Select(Gen.Int[2, 9], Gen.Int[2, 9], Gen.Double[0.01, 0.3], Gen.Double[0.01, 0.3], Gen.Double[-3.0, 3.0], Gen.Bool).Sample(
+            (columns, rows, width, height, roll, square) =>
+            {
+                (int last, double side) = square ? (columns, width) : (rows, height);
+                Frame pose = Frame.Of(new Pose(new Vector(0.3, 0.2, 0.1), 0.4, -0.2, roll));
+                Lattice lattice = new Lattice(default, new Vector(0.0, width / columns, 0.0), new Vector(0.0, 0.0, side / last), columns, last).Posed(pose);
+                Assert.Equal(square, lattice.IsSquare);
+                int[] turns = square ? [0, 1, 2, 3] : [0, 2];
+                Assert.All(turns, quarters => Assert.All(Enumerable.Range(0, lattice.Count), place =>
+                {
+                    int to = lattice.Turned(place, quarters);
+                    Vector arm = lattice.Place(place % columns, place / columns) - lattice.Middle;
+                    Vector turned = quarters switch { 0 => arm, 1 => Vector.Cross(lattice.Normal, arm), 2 => -arm, _ => Vector.Cross(arm, lattice.Normal) };
+                    Close.Absolute(0.0, (lattice.Middle + turned - lattice.Place(to % columns, to / columns)).Length, 1e-12);
+                }));
+            },
+            iter: 100);
+
+    [Fact]
     public static void One_that_is_turned_round_is_counted_from_the_other_end_and_one_with_other_steps_is_not_counted_alike()
     {
         Lattice one = Lattice.Of(Places(new RectangularSurface(0.05, 0.03), default))!;

@@ -72,7 +72,7 @@ public static class FieldTransferTests
                 c =>
                 {
                     FieldSample[] all = There(FieldTransfer.Between(c.a.Tree, c.b.Tree, Wavenumber), c.on, c.b);
-                    FieldSample[] magnetic = There(FieldTransfer.Between(c.a.Tree, c.b.Tree, Wavenumber, onlyMagnetic: true), c.on, c.b);
+                    FieldSample[] magnetic = There(FieldTransfer.Between(c.a.Tree, c.b.Tree, Wavenumber, part: FieldPart.Magnetic), c.on, c.b);
                     Assert.All(all.Zip(magnetic), field => Assert.Equal(field.First.Magnetic, field.Second.Magnetic));
                 },
                 iter: 10);

@@ -12,7 +12,7 @@ internal abstract class Leg
     /// <param name="use">How often it will be gone, and what for.</param>
     internal static Leg Of(Body part, PanelInPlace panel, double wavenumber, WayUse use) =>
         (long)part.Points.Length * panel.Observers.Points.Length <= use.FewPairs ? new DirectLeg(part, panel.Observers, wavenumber)
-        : LatticeLeg.Of(part, panel, wavenumber, use.Tolerance) is { } even ? even
+        : LatticeLeg.Between(part, panel, wavenumber, use) is { } even ? even
         : new SortedLeg(part, panel, wavenumber, use);
 
     /// <summary>Adds the field of the part's share of currents to the fields at the panel's cells and rim.</summary>

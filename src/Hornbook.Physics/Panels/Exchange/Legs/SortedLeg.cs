@@ -23,7 +23,7 @@ internal sealed class SortedLeg : Leg
         if (use.OnlyJumps && panel.NeedsOnlyMagnetic && whole.Gain < MostGain)
         {
             _count = panel.Listening.Points.Length;
-            _toCells = FieldTransfer.Between(part.Tree, panel.Listening.Tree, wavenumber, use.Tolerance, onlyMagnetic: true);
+            _toCells = FieldTransfer.Between(part.Tree, panel.Listening.Tree, wavenumber, use.Tolerance, FieldPart.Magnetic);
             _toRim = panel.Rim is { } rim ? FieldTransfer.Between(part.Tree, rim.Tree, wavenumber, use.Tolerance) : null;
         }
         else
