@@ -43,7 +43,7 @@ public sealed class KnownCurrents
         Frame[] frames = [.. panels.Select(panel => Frame.Of(panel.Pose))];
         return new KnownCurrents(
             [.. currents.Select((own, i) => Array.ConvertAll(own.Electric.ToArray(), frames[i].Own))],
-            [.. currents.Select((own, i) => Array.ConvertAll(own.Magnetic.ToArray(), frames[i].Own))],
+            [.. currents.Select((own, i) => Array.ConvertAll(own.FlowingMagnetic.ToArray(), frames[i].Own))],
             Math.Max(1.0, toCome),
             toAndFro);
     }
@@ -51,7 +51,7 @@ public sealed class KnownCurrents
     /// <summary>J dS of each cell of a panel [A m].</summary>
     internal ComplexVector[] Electric(int panel) => _electric[panel];
 
-    /// <summary>M dS of each cell of a panel [V m].</summary>
+    /// <summary>M dS of each cell of a panel [V m]; empty where none flow.</summary>
     internal ComplexVector[] Magnetic(int panel) => _magnetic[panel];
 
     private static ComplexVector[][] Mixed(ComplexVector[][][] known, IReadOnlyList<double> shares) =>

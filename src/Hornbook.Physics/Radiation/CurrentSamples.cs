@@ -10,7 +10,10 @@ public sealed class CurrentSamples
 
     private readonly Vector[] _points;
     private readonly ComplexVector[] _electric;
-    private readonly ComplexVector[] _magnetic;
+
+    // Null where none flow at all, as on metal: mixtures of sweeps are many and long.
+    private readonly ComplexVector[]? _magnetic;
+    private readonly Lazy<ComplexVector[]> _none;
     private readonly Lazy<ComplexVector[]> _dual;
     private readonly Lazy<CurrentKind> _kind;
 
@@ -28,13 +31,14 @@ public sealed class CurrentSamples
         }
     }
 
-    private CurrentSamples(Vector[] points, ComplexVector[] electric, ComplexVector[] magnetic)
+    private CurrentSamples(Vector[] points, ComplexVector[] electric, ComplexVector[]? magnetic)
     {
         (_points, _electric, _magnetic) = (points, electric, magnetic);
 
         // Most mixtures of sweeps never send.
-        _dual = new Lazy<ComplexVector[]>(() => Array.ConvertAll(_magnetic, Turned), LazyThreadSafetyMode.PublicationOnly);
-        _kind = new Lazy<CurrentKind>(() => KindOf(_electric, _magnetic), LazyThreadSafetyMode.PublicationOnly);
+        _none = new Lazy<ComplexVector[]>(() => new ComplexVector[_points.Length], LazyThreadSafetyMode.PublicationOnly);
+        _dual = new Lazy<ComplexVector[]>(() => _magnetic is { } flowing ? Array.ConvertAll(flowing, Turned) : _none.Value, LazyThreadSafetyMode.PublicationOnly);
+        _kind = new Lazy<CurrentKind>(() => KindOf(_electric, _magnetic ?? []), LazyThreadSafetyMode.PublicationOnly);
     }
 
     /// <summary>No currents at all.</summary>
@@ -50,7 +54,10 @@ public sealed class CurrentSamples
     public ReadOnlySpan<ComplexVector> Electric => _electric;
 
     /// <summary>M dS [V m], length n.</summary>
-    public ReadOnlySpan<ComplexVector> Magnetic => _magnetic;
+    public ReadOnlySpan<ComplexVector> Magnetic => _magnetic ?? _none.Value;
+
+    /// <summary>The same; none at all where none flow.</summary>
+    internal ReadOnlySpan<ComplexVector> FlowingMagnetic => _magnetic;
 
     /// <summary>Which components can be other than zero: half the work for the kernel where half of them are.</summary>
     internal CurrentKind Kind => _kind.Value;
@@ -61,25 +68,25 @@ public sealed class CurrentSamples
     /// <summary>As the kernel walks them.</summary>
     internal CurrentSpans Spans => new(_points, _electric, _dual.Value, Kind);
 
-    /// <summary>Samples that keep the arrays given, of one length, which nobody writes to any more.</summary>
-    internal static CurrentSamples Keeping(Vector[] points, ComplexVector[] electric, ComplexVector[] magnetic) => new(points, electric, magnetic);
+    /// <summary>Samples that keep the arrays given, of one length, which nobody writes to any more; no magnetic ones where none flow.</summary>
+    internal static CurrentSamples Keeping(Vector[] points, ComplexVector[] electric, ComplexVector[]? magnetic) => new(points, electric, magnetic);
 
     /// <summary>The same currents held in a pose: points and vectors of the own frame expressed in the bench frame.</summary>
     public CurrentSamples Posed(Pose pose)
     {
         Frame frame = Frame.Of(pose);
         return Keeping(
-            Array.ConvertAll(_points, frame.Place), Array.ConvertAll(_electric, frame.Turn), Array.ConvertAll(_magnetic, frame.Turn));
+            Array.ConvertAll(_points, frame.Place), Array.ConvertAll(_electric, frame.Turn), Converted(_magnetic, frame.Turn));
     }
 
     /// <summary>All currents multiplied by a number.</summary>
     public CurrentSamples Scaled(Complex factor) =>
-        new(_points, Array.ConvertAll(_electric, v => v * factor), Array.ConvertAll(_magnetic, v => v * factor));
+        new(_points, Array.ConvertAll(_electric, v => v * factor), Converted(_magnetic, v => v * factor));
 
     /// <summary>Some of them.</summary>
     /// <param name="chosen">Their places in the order of these.</param>
     internal CurrentSamples Chosen(int[] chosen) => new(
-        Array.ConvertAll(chosen, i => _points[i]), Array.ConvertAll(chosen, i => _electric[i]), Array.ConvertAll(chosen, i => _magnetic[i]));
+        Array.ConvertAll(chosen, i => _points[i]), Array.ConvertAll(chosen, i => _electric[i]), _magnetic is { } magnetic ? Array.ConvertAll(chosen, i => magnetic[i]) : null);
 
     /// <summary>These currents and others at the same points times a factor; none count as zero.</summary>
     internal CurrentSamples Plus(CurrentSamples other, Complex factor) => Plus([(other, factor)]);
@@ -87,11 +94,15 @@ public sealed class CurrentSamples
     /// <summary>These currents and several others at the same points, each times a factor; none count as zero.</summary>
     internal CurrentSamples Plus(ReadOnlySpan<(CurrentSamples Other, Complex Factor)> others)
     {
-        ComplexVector[] electric = [.. _electric], magnetic = [.. _magnetic];
+        ComplexVector[] electric = [.. _electric];
+        ComplexVector[]? magnetic = _magnetic is null ? null : [.. _magnetic];
         foreach ((CurrentSamples other, Complex factor) in others)
         {
             PhasorSums.Add(electric, other._electric, factor);
-            PhasorSums.Add(magnetic, other._magnetic, factor);
+            if (other._magnetic is not null)
+            {
+                PhasorSums.Add(magnetic ??= new ComplexVector[Count], other._magnetic, factor);
+            }
         }
 
         return new CurrentSamples(_points, electric, magnetic);
@@ -104,7 +115,7 @@ public sealed class CurrentSamples
         double weights = 0.0;
         for (int i = 0; i < Count; i++)
         {
-            double weight = _electric[i].SquaredMagnitude + (PerImpedance * PerImpedance * _magnetic[i].SquaredMagnitude);
+            double weight = _electric[i].SquaredMagnitude + (PerImpedance * PerImpedance * (_magnetic?[i].SquaredMagnitude ?? 0.0));
             sum += _points[i] * weight;
             middle += _points[i];
             weights += weight;
@@ -119,6 +130,9 @@ public sealed class CurrentSamples
     /// <summary>Σ J*·J' + M*·M'/η² [A² m²] of currents at the same points; none count as zero.</summary>
     internal static Complex Inner(CurrentSamples a, CurrentSamples b) =>
         PhasorSums.Inner(a._electric, b._electric) + (PerImpedance * PerImpedance * PhasorSums.Inner(a._magnetic, b._magnetic));
+
+    private static ComplexVector[]? Converted(ComplexVector[]? currents, Converter<ComplexVector, ComplexVector> conversion) =>
+        currents is null ? null : Array.ConvertAll(currents, conversion);
 
     private static ComplexVector Turned(ComplexVector m) => new(Turned(m.X), Turned(m.Y), Turned(m.Z));
 

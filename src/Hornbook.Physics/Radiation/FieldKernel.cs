@@ -94,16 +94,13 @@ internal static class FieldKernel<T>
             case CurrentKind.ElectricPlane:
                 PlaneSums<T>.AddElectric(strip, currents.Electric, sums);
                 break;
-            case CurrentKind.Plane when part == FieldPart.MagneticAlong:
-                PlaneSums<T>.AddAlong(strip, currents.Dual, currents.Electric, sums[Components..]);
-                break;
             case CurrentKind.Plane:
                 if (part == FieldPart.Whole)
                 {
-                    PlaneSums<T>.Add(strip, currents.Electric, currents.Dual, sums[..Components]);
+                    PlaneSums<T>.Add(strip, currents.Electric, currents.Dual, onlyAlong: false, sums[..Components]);
                 }
 
-                PlaneSums<T>.Add(strip, currents.Dual, currents.Electric, sums[Components..]);
+                PlaneSums<T>.Add(strip, currents.Dual, currents.Electric, part == FieldPart.MagneticAlong, sums[Components..]);
                 break;
             default:
                 if (part == FieldPart.Whole)

@@ -38,33 +38,39 @@ internal sealed class CoarsePanel
     /// <summary>The moments of the larger cells.</summary>
     /// <param name="currents">Of the cells.</param>
     /// <param name="place">The larger cells where they stand.</param>
-    internal CurrentSamples Down(CurrentSamples currents, Body place)
-    {
-        ComplexVector[] electric = new ComplexVector[place.Points.Length], magnetic = new ComplexVector[place.Points.Length];
-        for (int i = 0; i < currents.Count; i++)
-        {
-            int parent = _links[i * Neighbours].Parent;
-            electric[parent] += currents.Electric[i];
-            magnetic[parent] += currents.Magnetic[i];
-        }
-
-        return CurrentSamples.Keeping(place.Points, electric, magnetic);
-    }
+    internal CurrentSamples Down(CurrentSamples currents, Body place) => Each(currents, place, Down);
 
     /// <summary>The moments of the cells.</summary>
     /// <param name="currents">Of the larger cells.</param>
     /// <param name="place">The cells where they stand.</param>
-    internal CurrentSamples Up(CurrentSamples currents, Body place)
+    internal CurrentSamples Up(CurrentSamples currents, Body place) => Each(currents, place, Up);
+
+    private delegate void Moments(ReadOnlySpan<ComplexVector> from, Span<ComplexVector> to);
+
+    private static CurrentSamples Each(CurrentSamples currents, Body place, Moments moments)
     {
-        ComplexVector[] electric = new ComplexVector[place.Points.Length], magnetic = new ComplexVector[place.Points.Length];
-        for (int i = 0; i < _links.Length; i++)
+        ComplexVector[] electric = new ComplexVector[place.Points.Length];
+        moments(currents.Electric, electric);
+        ComplexVector[]? magnetic = currents.FlowingMagnetic.IsEmpty ? null : new ComplexVector[place.Points.Length];
+        moments(currents.FlowingMagnetic, magnetic);
+        return CurrentSamples.Keeping(place.Points, electric, magnetic);
+    }
+
+    private void Down(ReadOnlySpan<ComplexVector> from, Span<ComplexVector> to)
+    {
+        for (int i = 0; i < from.Length; i++)
+        {
+            to[_links[i * Neighbours].Parent] += from[i];
+        }
+    }
+
+    private void Up(ReadOnlySpan<ComplexVector> from, Span<ComplexVector> to)
+    {
+        for (int i = 0; i < to.Length * Neighbours; i++)
         {
             (int parent, double weight) = _links[i];
-            electric[i / Neighbours] += currents.Electric[parent] * weight;
-            magnetic[i / Neighbours] += currents.Magnetic[parent] * weight;
+            to[i / Neighbours] += from[parent] * weight;
         }
-
-        return CurrentSamples.Keeping(place.Points, electric, magnetic);
     }
 
     private static (int Parent, double Weight)[] Links(Cell cell, Cell[] parents, STRtree<int> tree, double spacing)

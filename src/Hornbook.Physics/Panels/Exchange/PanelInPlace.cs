@@ -79,8 +79,8 @@ internal sealed class PanelInPlace
     /// <param name="known">What it answers to those on one face, where that is known.</param>
     internal CurrentSamples Answer(Arrivals arrivals, FaceAnswer? known = null)
     {
-        ComplexVector[] electric = known is null ? new ComplexVector[_part.Cells.Length] : [.. known.Electric];
-        ComplexVector[] magnetic = known is null ? new ComplexVector[_part.Cells.Length] : [.. known.Magnetic];
+        (ComplexVector[] electric, ComplexVector[]? magnetic) =
+            known is null ? NoCurrents() : ((ComplexVector[])known.Electric.Clone(), (ComplexVector[]?)known.Magnetic?.Clone());
         if (known?.Face != SheetFace.Front)
         {
             Add(arrivals, SheetFace.Front, electric, magnetic);
@@ -97,9 +97,9 @@ internal sealed class PanelInPlace
     /// <summary>What the panel answers to those that meet one face.</summary>
     internal FaceAnswer Answer(Arrivals arrivals, SheetFace face)
     {
-        FaceAnswer answer = new(face, new ComplexVector[_part.Cells.Length], new ComplexVector[_part.Cells.Length]);
-        Add(arrivals, face, answer.Electric, answer.Magnetic);
-        return answer;
+        (ComplexVector[] electric, ComplexVector[]? magnetic) = NoCurrents();
+        Add(arrivals, face, electric, magnetic);
+        return new FaceAnswer(face, electric, magnetic);
     }
 
     /// <inheritdoc cref="PanelImages.Sum"/>
@@ -107,11 +107,14 @@ internal sealed class PanelInPlace
 
     /// <summary>Currents of its own frame, here.</summary>
     /// <param name="electric">J dS of each cell [A m].</param>
-    /// <param name="magnetic">M dS of each cell [V m].</param>
+    /// <param name="magnetic">M dS of each cell [V m]; empty where none flow.</param>
     internal CurrentSamples InPlace(ComplexVector[] electric, ComplexVector[] magnetic) =>
-        CurrentSamples.Keeping(Cells.Points, Array.ConvertAll(electric, _frame.Turn), Array.ConvertAll(magnetic, _frame.Turn));
+        CurrentSamples.Keeping(Cells.Points, Array.ConvertAll(electric, _frame.Turn), magnetic.Length == 0 ? null : Array.ConvertAll(magnetic, _frame.Turn));
 
-    private void Add(Arrivals arrivals, SheetFace face, ComplexVector[] electric, ComplexVector[] magnetic)
+    private (ComplexVector[] Electric, ComplexVector[]? Magnetic) NoCurrents() =>
+        (new ComplexVector[_part.Cells.Length], Posed.Panel.Response is Metal ? null : new ComplexVector[_part.Cells.Length]);
+
+    private void Add(Arrivals arrivals, SheetFace face, ComplexVector[] electric, ComplexVector[]? magnetic)
     {
         if (arrivals.On(face).IsEmpty)
         {
@@ -148,7 +151,7 @@ internal sealed class PanelInPlace
         }
     }
 
-    private void AddJumps(Arrivals arrivals, SheetFace face, ComplexVector[] electric, ComplexVector[] magnetic, int first, int last)
+    private void AddJumps(Arrivals arrivals, SheetFace face, ComplexVector[] electric, ComplexVector[]? magnetic, int first, int last)
     {
         ISheetResponse response = Posed.Panel.Response;
         ReadOnlySpan<FieldSample> fields = arrivals.On(face);
@@ -156,7 +159,10 @@ internal sealed class PanelInPlace
         {
             SheetJump.Of(response, face, _normals[i], _across[i], fields[i], out ComplexVector j, out ComplexVector m);
             electric[i] += j * _part.Cells[i].Area;
-            magnetic[i] += m * _part.Cells[i].Area;
+            if (magnetic is not null)
+            {
+                magnetic[i] += m * _part.Cells[i].Area;
+            }
         }
     }
 

@@ -21,11 +21,12 @@ internal sealed class FourierSum
         (_from, _to, _period) = (from, to, period);
         _cosines = new double[Half(to) * Half(from)];
         _sines = new double[_cosines.Length];
+        (double Sin, double Cos)[] turns = [.. Enumerable.Range(0, period).Select(turn => Math.SinCos(2.0 * Math.PI * turn / period))];
         for (int i = 0; i < Half(to); i++)
         {
             for (int j = 0; j < Half(from); j++)
             {
-                (double sin, double cos) = Math.SinCos(2.0 * Math.PI * ((long)i * j % period) / period);
+                (double sin, double cos) = turns[(long)i * j % period];
                 _cosines[(i * Half(from)) + j] = cos;
                 _sines[(i * Half(from)) + j] = -sign * sin;
             }

@@ -33,29 +33,10 @@ internal sealed class PanelImages
     /// <summary>All currents.</summary>
     /// <param name="points">The cells of the panel where they stand [m].</param>
     /// <param name="electric">J dS of each cell of the part [A m].</param>
-    /// <param name="magnetic">M dS of each cell of the part [V m].</param>
-    internal CurrentSamples Whole(Vector[] points, ComplexVector[] electric, ComplexVector[] magnetic)
-    {
-        if (Part.IsWhole)
-        {
-            return CurrentSamples.Keeping(points, electric, magnetic);
-        }
-
-        ComplexVector[] allElectric = new ComplexVector[points.Length], allMagnetic = new ComplexVector[points.Length];
-        for (int i = 0; i < electric.Length; i++)
-        {
-            (allElectric[Part.Places[i]], allMagnetic[Part.Places[i]]) = (electric[i], magnetic[i]);
-        }
-
-        foreach (CellImage image in Part.Rest)
-        {
-            Mirroring mirroring = _ofBench[(int)image.By];
-            allElectric[image.Cell] = _symmetry.Electric(mirroring, electric[image.Of]);
-            allMagnetic[image.Cell] = _symmetry.Magnetic(mirroring, magnetic[image.Of]);
-        }
-
-        return CurrentSamples.Keeping(points, allElectric, allMagnetic);
-    }
+    /// <param name="magnetic">M dS of each cell of the part [V m]; null where none flow.</param>
+    internal CurrentSamples Whole(Vector[] points, ComplexVector[] electric, ComplexVector[]? magnetic) => Part.IsWhole
+        ? CurrentSamples.Keeping(points, electric, magnetic)
+        : CurrentSamples.Keeping(points, Whole(electric, (by, j) => _symmetry.Electric(by, j)), magnetic is null ? null : Whole(magnetic, (by, m) => _symmetry.Magnetic(by, m)));
 
     /// <summary>The sum over all cells of something that is the same for a cell and its image.</summary>
     /// <param name="ofCell">Of each cell of the part, by its number there and in the panel.</param>
@@ -63,5 +44,21 @@ internal sealed class PanelImages
     {
         Complex[] terms = [.. Part.Places.Select((place, i) => ofCell(i, place))];
         return Part.Rest.Aggregate(terms.Aggregate(Complex.Zero, (sum, term) => sum + term), (sum, image) => sum + terms[image.Of]);
+    }
+
+    private ComplexVector[] Whole(ComplexVector[] part, Func<Mirroring, ComplexVector, ComplexVector> image)
+    {
+        ComplexVector[] all = new ComplexVector[part.Length + Part.Rest.Length];
+        for (int i = 0; i < part.Length; i++)
+        {
+            all[Part.Places[i]] = part[i];
+        }
+
+        foreach (CellImage cell in Part.Rest)
+        {
+            all[cell.Cell] = image(_ofBench[(int)cell.By], part[cell.Of]);
+        }
+
+        return all;
     }
 }
