@@ -31,8 +31,8 @@ internal sealed class PanelLights
     private readonly double _refinement;
     private readonly Settling _settling;
     private readonly ConcurrentDictionary<(Panel Panel, double Refinement), PreparedPanel> _prepared;
-    private readonly ConcurrentDictionary<Setup, Lazy<Illumination>> _lit = new();
-    private readonly ConcurrentQueue<Setup> _kept = new();
+    private readonly ConcurrentDictionary<Asked, Lazy<Illumination>> _lit = new();
+    private readonly ConcurrentQueue<Asked> _kept = new();
     private volatile Solved? _latest;
 
     /// <param name="frequency">f [Hz].</param>
@@ -55,15 +55,15 @@ internal sealed class PanelLights
     internal Illumination Of(Antenna antenna, Pose source, TableTop table, IReadOnlyList<BenchPanel> panels)
     {
         Setup setup = new(antenna, source, [.. Standing(table, panels)]);
-        return _lit.GetOrAdd(setup, _ => Begun(setup, () => Solve(setup))).Value;
+        return Kept(new Asked(setup, InHand: false), () => Solve(setup));
     }
 
-    /// <summary>The same while something is moved by hand: begins where the latest solution ended, so that it is sooner done.</summary>
+    /// <summary>The same while something is moved by hand: begins where the latest solution ended and ends a little sooner, <see cref="Settling.InHand"/>.</summary>
     /// <inheritdoc cref="Of"/>
     internal Illumination InHand(Antenna antenna, Pose source, TableTop table, IReadOnlyList<BenchPanel> panels)
     {
         Setup setup = new(antenna, source, [.. Standing(table, panels)]);
-        return _lit.GetOrAdd(setup, _ => Begun(setup, () => SolveMoved(setup))).Value;
+        return _lit.TryGetValue(new Asked(setup, InHand: false), out Lazy<Illumination>? fine) ? fine.Value : Kept(new Asked(setup, InHand: true), () => SolveMoved(setup));
     }
 
     /// <summary>The same for one of many settings that nobody comes back to: not kept.</summary>
@@ -85,10 +85,12 @@ internal sealed class PanelLights
     private static double MostEcho(Antenna antenna, double distance) =>
         antenna.RealisedGain * antenna.Wavelength / (8.0 * Math.PI * Math.Max(distance, double.Epsilon));
 
-    private Lazy<Illumination> Begun(Setup setup, Func<Illumination> solve)
+    private Illumination Kept(Asked asked, Func<Illumination> solve) => _lit.GetOrAdd(asked, _ => Begun(asked, solve)).Value;
+
+    private Lazy<Illumination> Begun(Asked asked, Func<Illumination> solve)
     {
-        _kept.Enqueue(setup);
-        while (_kept.Count > MostKept && _kept.TryDequeue(out Setup? oldest))
+        _kept.Enqueue(asked);
+        while (_kept.Count > MostKept && _kept.TryDequeue(out Asked? oldest))
         {
             _lit.TryRemove(oldest, out _);
         }
@@ -97,17 +99,19 @@ internal sealed class PanelLights
         return new Lazy<Illumination>(solve, LazyThreadSafetyMode.PublicationOnly);
     }
 
-    // A bench with the same source has much that is ready to use, whatever its panels; the result does not depend on it.
+    // A bench with the same source has much that is ready to use, whatever its panels; the result does not depend on it. What has just been put down was nearly solved in the hand.
     private Illumination Solve(Setup setup, KnownCurrents? start = null)
     {
         PosedPanel[] panels = Posed(setup);
-        return Latest(setup, Near(setup)?.With(panels, start) ?? Illumination.Of(setup.Antenna, setup.Source, panels, start, _settling));
+        Illumination? near = Near(setup);
+        start ??= near is not null && near.Panels.SequenceEqual(panels) ? near.Known : null;
+        return Latest(setup, near?.With(panels, start) ?? Illumination.Of(setup.Antenna, setup.Source, panels, start, _settling));
     }
 
     private Illumination SolveMoved(Setup setup)
     {
         PosedPanel[] panels = Posed(setup);
-        return Latest(setup, Near(setup)?.Moved(panels) ?? Illumination.Of(setup.Antenna, setup.Source, panels, settling: _settling));
+        return Latest(setup, Near(setup)?.Moved(panels, Settling.InHand) ?? Illumination.Of(setup.Antenna, setup.Source, panels, settling: _settling));
     }
 
     private PosedPanel[] Posed(Setup setup) => [.. setup.Panels.Select(p => new PosedPanel(Prepared(p.Panel, p.Refinement), p.Pose))];
@@ -145,6 +149,8 @@ internal sealed class PanelLights
     }
 
     private sealed record Solved(Setup Setup, Illumination Lit);
+
+    private sealed record Asked(Setup Setup, bool InHand);
 
     // Equal where the same antenna stands the same way among the same panels.
     private sealed class Setup(Antenna antenna, Pose source, (Panel Panel, Pose Pose, double Refinement)[] panels) : IEquatable<Setup>

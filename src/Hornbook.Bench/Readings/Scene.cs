@@ -79,7 +79,7 @@ public sealed class Scene
     public Reading Read(SourceEnd source, ReceiverEnd receiver, IReadOnlyList<BenchPanel> panels) =>
         Read(source, receiver, panels, Waves(source, receiver, panels));
 
-    /// <summary>The same while something is moved by hand: sooner there after a small move, and within 0.02 dB of what <see cref="Read(SourceEnd, ReceiverEnd, IReadOnlyList{BenchPanel})"/> says.</summary>
+    /// <summary>The same while something is moved by hand: sooner there after a small move, and within 0.15 dB of what <see cref="Read(SourceEnd, ReceiverEnd, IReadOnlyList{BenchPanel})"/> says.</summary>
     /// <inheritdoc cref="Read(SourceEnd, ReceiverEnd, IReadOnlyList{BenchPanel})"/>
     public Reading ReadInHand(SourceEnd source, ReceiverEnd receiver, IReadOnlyList<BenchPanel> panels)
     {

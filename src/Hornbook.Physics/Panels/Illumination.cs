@@ -18,15 +18,17 @@ public sealed class Illumination
     private readonly Mouth _mouth;
     private readonly PanelExchange _exchange;
     private readonly PanelSweeps _solved;
+    // When this has settled, and when whatever is gone on to from here has.
     private readonly Settling _settling;
+    private readonly Settling _after;
 
     // The same for every receiver.
     private readonly Lazy<Complex> _sourceEcho;
     private readonly Lazy<Vector[]> _brightest;
 
-    private Illumination(Antenna source, Pose sourcePose, Mouth mouth, PanelExchange exchange, IReadOnlyList<PosedPanel> panels, PanelSweeps solved, Settling settling)
+    private Illumination(Antenna source, Pose sourcePose, Mouth mouth, PanelExchange exchange, IReadOnlyList<PosedPanel> panels, PanelSweeps solved, Settling settling, Settling? after = null)
     {
-        (_source, _sourcePose, _mouth, _exchange, Panels, _solved, _settling) = (source, sourcePose, mouth, exchange, panels, solved, settling);
+        (_source, _sourcePose, _mouth, _exchange, Panels, _solved, _settling, _after) = (source, sourcePose, mouth, exchange, panels, solved, settling, after ?? settling);
         _sourceEcho = new Lazy<Complex>(Echo, LazyThreadSafetyMode.PublicationOnly);
         _brightest = new Lazy<Vector[]>(() => Array.ConvertAll(solved.Currents, currents => currents.Centre()), LazyThreadSafetyMode.PublicationOnly);
     }
@@ -70,13 +72,14 @@ public sealed class Illumination
     {
         ArgumentNullException.ThrowIfNull(panels);
         PanelExchange exchange = _exchange.With(panels);
-        return new Illumination(_source, _sourcePose, _mouth, exchange, panels, Solved(exchange, start, _settling), _settling);
+        return new Illumination(_source, _sourcePose, _mouth, exchange, panels, Solved(exchange, start, _after), _after);
     }
 
     /// <summary>The same for panels of which some have moved a moment ago: begins with what the others carry here, so that it is sooner done.</summary>
     /// <param name="panels">The panels that stand now.</param>
+    /// <param name="settling">When they have settled; null for as before. What is gone on to from there settles as before again.</param>
     /// <returns>What <see cref="Of"/> would give, within what the settling leaves open.</returns>
-    public Illumination Moved(IReadOnlyList<PosedPanel> panels)
+    public Illumination Moved(IReadOnlyList<PosedPanel> panels, Settling? settling = null)
     {
         ArgumentNullException.ThrowIfNull(panels);
         Dictionary<PosedPanel, CurrentSamples> here = [];
@@ -92,7 +95,8 @@ public sealed class Illumination
         }
 
         PanelExchange exchange = _exchange.With(panels);
-        return new Illumination(_source, _sourcePose, _mouth, exchange, panels, PanelSweeps.Moved(exchange, kept, _solved.ToAndFro, _settling), _settling);
+        settling ??= _after;
+        return new Illumination(_source, _sourcePose, _mouth, exchange, panels, PanelSweeps.Moved(exchange, kept, _solved.ToAndFro, settling), settling, _after);
     }
 
     private static PanelSweeps Solved(PanelExchange exchange, KnownCurrents? start, Settling settling) =>

@@ -12,6 +12,9 @@ public sealed record Settling(double Residue, int MostSweeps)
     /// <summary>For readings: a fiftieth of a decibel of the currents.</summary>
     public static Settling Fine { get; } = new(2e-3, 30);
 
+    /// <summary>While something is moved by hand: an eighth of a decibel of the currents.</summary>
+    public static Settling InHand { get; } = new(1.5e-2, 30);
+
     /// <summary>For a search, whose cells leave some tenths of a decibel as well: a quarter of a decibel.</summary>
     public static Settling Rough { get; } = new(3e-2, 10);
 }

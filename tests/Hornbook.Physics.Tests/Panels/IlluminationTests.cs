@@ -139,6 +139,27 @@ public sealed class IlluminationTests
     }
 
     [Fact]
+    public void In_the_hand_it_is_settled_sooner_and_goes_on_from_there_to_what_is_settled_as_before()
+    {
+        PosedPanel[] panels =
+        [
+            Square(new Metal(), 0.15, new Pose(new Vector(0.4, 0.0, 0.0))),
+            Square(new LayeredSheet(new Layer(Dielectrics.Find("glass")!, 4e-3)), 0.15, new Pose(new Vector(0.3, 0.0, 0.0), turn: 0.1)),
+        ];
+        PosedPanel[] now = [panels[0], panels[1] with { Pose = new Pose(new Vector(0.31, 0.0, 0.0), turn: 0.1) }];
+        Illumination there = Illumination.Of(LargeHorn, AtOrigin, panels), fine = there.Moved(now), held = there.Moved(now, Settling.InHand);
+        Assert.True(held.Sweeps < fine.Sweeps);
+        Assert.True(held.IsSettled);
+        Assert.InRange(held.Residue, Settling.Fine.Residue, Settling.InHand.Residue);
+        // derived: where all that is missing points the same way.
+        Close.Relative(1.0, held.Link(Probe, Facing).Magnitude / fine.Link(Probe, Facing).Magnitude, 2.0 * Settling.InHand.Residue);
+
+        Illumination putDown = held.With(now, held.Known);
+        Assert.InRange(putDown.Residue, 0.0, Settling.Fine.Residue);
+        Assert.True(putDown.Sweeps < Illumination.Of(LargeHorn, AtOrigin, now).Sweeps);
+    }
+
+    [Fact]
     public void Where_nothing_stayed_or_only_one_stands_a_moved_bench_is_solved_from_the_dark()
     {
         PosedPanel one = Square(new Metal(), 0.1, new Pose(new Vector(0.3, 0.05, 0.0), turn: 0.2)), there = one with { Pose = new Pose(new Vector(0.35, 0.0, 0.0)) };

@@ -64,14 +64,15 @@ internal sealed class PanelExchange
     /// <returns>Their currents afterwards.</returns>
     internal CurrentSamples[] Sweep(CurrentSamples[] before, Heard heard) => Answered(before, _outwards, heard);
 
-    /// <summary>The first sweep where some panels have moved: they answer to those that have not, and then all do, towards the source, since that is where they throw something new.</summary>
+    /// <summary>The first sweep where some panels have moved: they answer to those that have not, and then these do, towards the source, since that is where they hear something new.</summary>
     /// <param name="before">The currents of the panels; none of those that have moved.</param>
     /// <param name="heard">What each answered to last; kept up to date.</param>
     /// <returns>Their currents before that sweep, those that have moved with their answer, and after it.</returns>
+    /// <remarks>Those that have moved have answered to nearly all that they will hear: they answer again in the next sweep.</remarks>
     internal (CurrentSamples[] Before, CurrentSamples[] After) SweepInwards(CurrentSamples[] before, Heard heard)
     {
         CurrentSamples[] lit = Answered(before, [.. _outwards.Where(i => before[i].Count == 0)], heard);
-        return (lit, Answered(lit, [.. _outwards.Reverse()], heard));
+        return (lit, Answered(lit, [.. _outwards.Reverse().Where(i => before[i].Count > 0)], heard));
     }
 
     private CurrentSamples[] Answered(CurrentSamples[] before, int[] panels, Heard heard)
