@@ -12,10 +12,6 @@ namespace Hornbook.Physics.Panels.Edges;
 /// </remarks>
 internal static class FringeCurrents
 {
-    // So many links of cells to feet, some 0.1 ms of them, are worth a second thread. As many shares whatever the machine, so that every sum is the same to the last bit.
-    private const int WorthSharing = 3000;
-    private const int Shares = 4;
-
     /// <summary>Adds the fringe currents of the waves that arrive on one face.</summary>
     /// <param name="links">Cells, feet and crossings.</param>
     /// <param name="feet">The feet of the links in the frame of the field, in their order.</param>
@@ -32,33 +28,18 @@ internal static class FringeCurrents
             waves[i] = EdgeWave.Of(arriving[i], feet[i], face, wavenumber);
         }
 
-        EdgeWave[][] all = [waves, RimExchange.Between(links, feet, waves, face, throughAir: false), RimExchange.Between(links, feet, waves, face, throughAir: true)];
-        if (links.Links.Length < WorthSharing)
-        {
-            Add(links, all, 0, 1, densities);
-            return;
-        }
-
-        int cells = densities.Length;
-        ComplexVector[][] shares = new ComplexVector[Shares][];
-        Parallel.For(0, Shares, share => Add(links, all, share, Shares, shares[share] = new ComplexVector[cells]));
-        foreach (ComplexVector[] share in shares)
-        {
-            PhasorSums.Add(densities, share, 1.0);
-        }
+        Add(links, waves, densities);
+        Add(links, RimExchange.Between(links, feet, waves, face, throughAir: false), densities);
+        Add(links, RimExchange.Between(links, feet, waves, face, throughAir: true), densities);
     }
 
-    // Every so many feet, from a first one on.
-    private static void Add(EdgeLinks links, EdgeWave[][] waves, int first, int step, Span<ComplexVector> densities)
+    private static void Add(EdgeLinks links, EdgeWave[] waves, Span<ComplexVector> densities)
     {
-        foreach (EdgeWave[] arriving in waves)
+        for (int foot = 0; foot < waves.Length; foot++)
         {
-            for (int foot = first; foot < arriving.Length; foot += step)
+            if (!waves[foot].IsNone)
             {
-                if (!arriving[foot].IsNone)
-                {
-                    FringeKernel.Add(new FringeCurrent(arriving[foot]), links.Columns, foot, densities);
-                }
+                FringeKernel.Add(new FringeCurrent(waves[foot]), links.Columns, foot, densities);
             }
         }
     }
