@@ -20,8 +20,8 @@ internal readonly ref struct CurrentSpans(
     /// <summary>What can be other than zero.</summary>
     internal CurrentKind Kind { get; } = kind;
 
-    /// <summary>How many currents there are at each place.</summary>
-    internal int Sets => Points.IsEmpty ? 0 : Electric.Length / Points.Length;
+    /// <summary>How many currents there are at each place; one set where there are no places.</summary>
+    internal int Sets => Points.IsEmpty ? 1 : Electric.Length / Points.Length;
 
     /// <summary>Some of one set, one after another.</summary>
     internal CurrentSpans Slice(int first, int length, int set = 0)

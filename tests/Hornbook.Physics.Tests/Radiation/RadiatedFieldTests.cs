@@ -144,6 +144,15 @@ public static class RadiatedFieldTests
                 });
 
         [Fact]
+        public void Of_no_currents_there_is_no_field_whatever_was_there_before()
+        {
+            ComplexVector left = new(1.0, 2.0, 3.0);
+            FieldSample[] fields = [new(left, left), new(left, left)];
+            RadiatedField.Evaluate(CurrentSamples.None, 220.0, [Vector.Zero, Vector.UnitX], fields);
+            Assert.All(fields, field => Assert.Equal(default, field));
+        }
+
+        [Fact]
         public void On_a_source_there_is_no_number() =>
             Assert.True(double.IsNaN(At(RandomCurrents.Element(new ComplexVector(0, 0, 1), default), 1.0, Vector.Zero).Electric.X.Real));
 

@@ -44,7 +44,7 @@ internal sealed record Lattice(Vector First, Vector Column, Vector Row, int Colu
     /// <summary>The place in a column of a row [m].</summary>
     internal Vector Place(int column, int row) => First + (Column * column) + (Row * row);
 
-    /// <summary>Which place takes the place of one when all are turned about the middle, from columns to rows.</summary>
+    /// <summary>Where a place goes when all are turned about the middle, from columns to rows.</summary>
     /// <param name="place">Its number, row after row.</param>
     /// <param name="quarters">Of a turn; 0 and 2, and 1 and 3 where it <see cref="IsSquare"/>.</param>
     internal int Turned(int place, int quarters)
