@@ -54,10 +54,24 @@ public class PanelBenchmarks
     public System.Numerics.Complex MovedGrid() =>
         _gridLit.Moved([new PosedPanel(_grid, Next(new Pose(new Vector(0.7, 0.0, 0.25))))]).Link(_probe, _receiver);
 
-    /// <summary>One of three panels over the table top moves, and the receiver reads it.</summary>
+    /// <summary>One of three panels over the table top is moved by hand, and the receiver reads it: the plate in the beam.</summary>
     [Benchmark]
-    public System.Numerics.Complex MovedPanelOverTable() =>
-        _tableLit.Moved([.. _onTable[..3], _onTable[3] with { Pose = Next(_onTable[3].Pose) }]).Link(_probe, _receiver);
+    public System.Numerics.Complex MovedPlateOverTable() => MovedOverTable(1);
+
+    /// <summary>The plate beside it.</summary>
+    [Benchmark]
+    public System.Numerics.Complex MovedPlateBesideOverTable() => MovedOverTable(2);
+
+    /// <summary>The pane.</summary>
+    [Benchmark]
+    public System.Numerics.Complex MovedPaneOverTable() => MovedOverTable(3);
+
+    private System.Numerics.Complex MovedOverTable(int panel)
+    {
+        PosedPanel[] now = [.. _onTable];
+        now[panel] = now[panel] with { Pose = Next(now[panel].Pose) };
+        return _tableLit.Moved(now, Settling.InHand).Link(_probe, _receiver);
+    }
 
     private Pose Next(Pose pose)
     {

@@ -55,7 +55,7 @@ internal sealed class PanelLights
     internal Illumination Of(Antenna antenna, Pose source, TableTop table, IReadOnlyList<BenchPanel> panels)
     {
         Setup setup = new(antenna, source, [.. Standing(table, panels)]);
-        return Kept(new Asked(setup, InHand: false), () => Solve(setup));
+        return Kept(new Asked(setup, InHand: false), () => Solve(setup, PutDown(setup)));
     }
 
     /// <summary>The same while something is moved by hand: begins where the latest solution ended and ends a little sooner, <see cref="Settling.InHand"/>.</summary>
@@ -99,29 +99,30 @@ internal sealed class PanelLights
         return new Lazy<Illumination>(solve, LazyThreadSafetyMode.PublicationOnly);
     }
 
-    // A bench with the same source has much that is ready to use, whatever its panels; the result does not depend on it. What has just been put down was nearly solved in the hand.
-    private Illumination Solve(Setup setup, KnownCurrents? start = null)
+    // A bench with the same source has much that is ready to use, whatever its panels; the result does not depend on it.
+    private Illumination Solve(Setup setup, KnownCurrents? start)
     {
         PosedPanel[] panels = Posed(setup);
-        Illumination? near = Near(setup);
-        start ??= near is not null && near.Panels.SequenceEqual(panels) ? near.Known : null;
-        return Latest(setup, near?.With(panels, start) ?? Illumination.Of(setup.Antenna, setup.Source, panels, start, _settling));
+        return Latest(new Asked(setup, InHand: false), Near(setup)?.With(panels, start) ?? Illumination.Of(setup.Antenna, setup.Source, panels, start, _settling));
     }
 
     private Illumination SolveMoved(Setup setup)
     {
         PosedPanel[] panels = Posed(setup);
-        return Latest(setup, Near(setup)?.Moved(panels, Settling.InHand) ?? Illumination.Of(setup.Antenna, setup.Source, panels, settling: _settling));
+        return Latest(new Asked(setup, InHand: true), Near(setup)?.Moved(panels, Settling.InHand) ?? Illumination.Of(setup.Antenna, setup.Source, panels, settling: _settling));
     }
+
+    // What has just been put down was nearly solved in the hand. Nobody else begins where somebody ended: what they read must not depend on it.
+    private KnownCurrents? PutDown(Setup setup) => _latest is { Asked: { InHand: true } asked } latest && asked.Setup.Equals(setup) ? latest.Lit.Known : null;
 
     private PosedPanel[] Posed(Setup setup) => [.. setup.Panels.Select(p => new PosedPanel(Prepared(p.Panel, p.Refinement), p.Pose))];
 
     private Illumination? Near(Setup setup) =>
-        _latest is { } latest && ReferenceEquals(latest.Setup.Antenna, setup.Antenna) && latest.Setup.Source == setup.Source ? latest.Lit : null;
+        _latest is { Asked.Setup: { } asked } latest && ReferenceEquals(asked.Antenna, setup.Antenna) && asked.Source == setup.Source ? latest.Lit : null;
 
-    private Illumination Latest(Setup setup, Illumination lit)
+    private Illumination Latest(Asked asked, Illumination lit)
     {
-        _latest = new Solved(setup, lit);
+        _latest = new Solved(asked, lit);
         return lit;
     }
 
@@ -148,7 +149,7 @@ internal sealed class PanelLights
         }
     }
 
-    private sealed record Solved(Setup Setup, Illumination Lit);
+    private sealed record Solved(Asked Asked, Illumination Lit);
 
     private sealed record Asked(Setup Setup, bool InHand);
 

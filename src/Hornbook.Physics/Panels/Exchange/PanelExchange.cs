@@ -145,7 +145,7 @@ internal sealed class PanelExchange
         private static FaceAnswer? SourceOnly(PanelInPlace place, Arrivals light, Way?[] others)
         {
             SheetFace[] faces = [.. Enum.GetValues<SheetFace>().Where(face => !light.On(face).IsEmpty && !others.Any(way => way?.Meets(face) ?? false))];
-            return faces.Length == 1 && others.Any(way => way is not null) ? place.Answer(light, faces[0]) : null;
+            return faces.Length == 1 && others.Any(way => way is not null) ? place.AnswerOn(faces[0], light) : null;
         }
     }
 }

@@ -95,7 +95,7 @@ internal sealed class PanelInPlace
     }
 
     /// <summary>What the panel answers to those that meet one face.</summary>
-    internal FaceAnswer Answer(Arrivals arrivals, SheetFace face)
+    internal FaceAnswer AnswerOn(SheetFace face, Arrivals arrivals)
     {
         (ComplexVector[] electric, ComplexVector[]? magnetic) = NoCurrents();
         Add(arrivals, face, electric, magnetic);

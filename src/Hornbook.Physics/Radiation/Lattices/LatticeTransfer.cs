@@ -89,7 +89,7 @@ internal sealed class LatticeTransfer
 
         _rowsToWaves.Fill<T>(sources.Span, sent, rows.Span);
         (double[] from, double[] to) = (rows.Array, answers.Array);
-        Each(row => Answer<T>(row, from.AsSpan(row * sent, sent), to.AsSpan(row * received, received)));
+        Pieces.Each(Rows, _isShared, row => Answer<T>(row, from.AsSpan(row * sent, sent), to.AsSpan(row * received, received)));
         _wavesToRows.Fill<T>(answers.Span, received, sums.Span);
         AddTo<T>(sums.Span, fields);
     }
@@ -112,20 +112,6 @@ internal sealed class LatticeTransfer
         {
             (ComplexVector e, ComplexVector h) = Channels<T>.Read(sums[(_places[i] * Channels<T>.Width)..]);
             fields[i] = fields[i].Plus(new FieldSample(e * (Constants.VacuumImpedance * scale), h * new Complex(0.0, -scale)));
-        }
-    }
-
-    private void Each(Action<int> work)
-    {
-        if (_isShared)
-        {
-            Parallel.For(0, Rows, work);
-            return;
-        }
-
-        for (int row = 0; row < Rows; row++)
-        {
-            work(row);
         }
     }
 }

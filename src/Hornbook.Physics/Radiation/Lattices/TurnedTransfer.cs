@@ -89,19 +89,8 @@ internal sealed class TurnedTransfer
         Spread(currents, electric.Span, dual.Span);
         CurrentKind kind = PlaneView.Kind(electric.Span, dual.Span);
         (ComplexVector[] j, ComplexVector[] m) = (electric.Array, dual.Array);
-        void Work(int first) => AddPart<T>(new CurrentSpans(_sources, j.AsSpan(0, all), m.AsSpan(0, all), kind), first, fields.Span);
-
-        int pieces = (_observers.Length + Piece - 1) / Piece;
-        if ((long)count * _observers.Length > WorthSharing)
-        {
-            Parallel.For(0, pieces, piece => Work(piece * Piece));
-            return;
-        }
-
-        for (int piece = 0; piece < pieces; piece++)
-        {
-            Work(piece * Piece);
-        }
+        Pieces.Each((_observers.Length + Piece - 1) / Piece, (long)count * _observers.Length > WorthSharing, piece =>
+            AddPart<T>(new CurrentSpans(_sources, j.AsSpan(0, all), m.AsSpan(0, all), kind), piece * Piece, fields.Span));
     }
 
     /// <summary>What an observer hears that has been turned is what the first hears of currents turned back, turned.</summary>

@@ -104,30 +104,16 @@ internal sealed class OneWay
         using Rented<double> channels = new(count * width), coefficients = new(_nodesBefore[^1] * width);
         (ComplexVector[] j, ComplexVector[] m, double[] all, double[] nodes) = (electric.Array, dual.Array, channels.Array, coefficients.Array);
         CurrentKind kind = currents.Kind;
-        Each((count + Piece - 1) / Piece, piece => Sort<T>(currents, piece * Piece, Math.Min(count, (piece + 1) * Piece), j, m, all));
-        Each(_coarse.Length, i => CoarseField<T, TField>.Fill(
+        Pieces.Each((count + Piece - 1) / Piece, _isShared, piece => Sort<T>(currents, piece * Piece, Math.Min(count, (piece + 1) * Piece), j, m, all));
+        Pieces.Each(_coarse.Length, _isShared, i => CoarseField<T, TField>.Fill(
             _coarse[i], _sources, _observers.Axes, all, kind, _wavenumber, nodes.AsSpan(_nodesBefore[i] * width, _coarse[i].SecondGrid!.Value.Count * width)));
         CurrentKind seen = _plane is null ? kind : PlaneView.Kind(electric.Span, dual.Span);
-        Each(_parts.Length, i => AddPart<T, TField>(
+        Pieces.Each(_parts.Length, _isShared, i => AddPart<T, TField>(
             _parts[i], new CurrentSpans(_plane is null ? _sources.Points : _plane.Sources, j.AsSpan(0, count), m.AsSpan(0, count), seen), nodes, fields.Span));
     }
 
     private static IEnumerable<SampleBox> Parts(SampleBox box, int most) =>
         box.Count > most && box.Halves is (SampleBox low, SampleBox high) ? Parts(low, most).Concat(Parts(high, most)) : [box];
-
-    private void Each(int count, Action<int> work)
-    {
-        if (_isShared)
-        {
-            Parallel.For(0, count, work);
-            return;
-        }
-
-        for (int i = 0; i < count; i++)
-        {
-            work(i);
-        }
-    }
 
     /// <summary>Currents to the order of the tree: as the kernel wants them, seen from their plane where they have one, and as interpolation does.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]

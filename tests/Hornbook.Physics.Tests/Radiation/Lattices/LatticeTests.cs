@@ -51,8 +51,9 @@ public static class LatticeTests
                 (int last, double side) = square ? (columns, width) : (rows, height);
                 Frame pose = Frame.Of(new Pose(new Vector(0.3, 0.2, 0.1), 0.4, -0.2, roll));
                 Lattice lattice = new Lattice(default, new Vector(0.0, width / columns, 0.0), new Vector(0.0, 0.0, side / last), columns, last).Posed(pose);
-                Assert.Equal(square, lattice.IsSquare);
-                int[] turns = square ? [0, 1, 2, 3] : [0, 2];
+                bool isSquare = columns == last && width == side;
+                Assert.Equal(isSquare, lattice.IsSquare);
+                int[] turns = isSquare ? [0, 1, 2, 3] : [0, 2];
                 Assert.All(turns, quarters => Assert.All(Enumerable.Range(0, lattice.Count), place =>
                 {
                     int to = lattice.Turned(place, quarters);
